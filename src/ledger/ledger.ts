@@ -1,0 +1,215 @@
+import { canonicalText } from '../base/canonical-text.ts';
+import {
+  type BookRecord,
+  byHappened,
+  isMovement,
+  isSetup,
+  type MovementRecord,
+  type SetupRecord,
+} from '../records/record.ts';
+import { Balances } from './balances.ts';
+import { type Mover, type PostingContext, post } from './posting.ts';
+import { type PriceSteps, priceOn, priceSteps } from './prices.ts';
+import { type Setup, setupOf } from './setup.ts';
+import { Standing } from './standing.ts';
+
+/** What adding a record did. `conflicts` means the id is taken by other content: nothing changed. */
+export type Added = 'added' | 'already' | 'same_id_with_other_content';
+
+/**
+ * A book folded into balances. Derived from records and nothing else; throw it away and fold again
+ * and it is the same, whatever the order the records came in. Adding a record updates it in place.
+ */
+export class Ledger {
+  readonly standing = new Standing();
+  readonly #movementRecords: MovementRecord[] = [];
+  readonly #setupRecords: SetupRecord[] = [];
+  #balances = new Balances();
+  #prices: PriceSteps = new Map();
+  #setup: Setup | undefined;
+  /** Bounces and returned debits by the record they point at, to post them again when it changes. */
+  readonly #followers = new Map<string, MovementRecord[]>();
+
+  /** Folds a whole book. */
+  static of(records: Iterable<BookRecord>): Ledger {
+    const ledger = new Ledger();
+    for (const record of records) ledger.#keep(record);
+    ledger.#rebuild();
+    return ledger;
+  }
+
+  /** Adds one record to the balances: the same result as folding the whole book with it. */
+  add(record: BookRecord): Added {
+    const known = this.standing.get(record.id);
+    if (known !== undefined) {
+      return canonicalText(known) === canonicalText(record)
+        ? 'already'
+        : 'same_id_with_other_content';
+    }
+    const touched = this.#movementsTouchedBy(record);
+    if (touched === 'prices') {
+      this.#keep(record);
+      this.#rebuild();
+      return 'added';
+    }
+    const taken = touched.filter((movement) => this.standing.counts(movement));
+    for (const movement of taken) this.#post(movement, this.#balances, -1);
+    this.#keep(record);
+    this.#setup = undefined;
+    const standing = isMovement(record) ? [...touched, record] : touched;
+    for (const movement of new Set(standing)) {
+      if (this.standing.counts(movement)) this.#post(movement, this.#balances, 1);
+    }
+    return 'added';
+  }
+
+  get size(): number {
+    return this.standing.size;
+  }
+
+  get balances(): Balances {
+    return this.#balances;
+  }
+
+  get prices(): PriceSteps {
+    return this.#prices;
+  }
+
+  get setup(): Setup {
+    this.#setup ??= setupOf(this.#countingSetup());
+    return this.#setup;
+  }
+
+  /** Movements that count, by the day they happened, then by when they were written. */
+  movements(): MovementRecord[] {
+    return this.#countingMovements().sort(byHappened);
+  }
+
+  /** Balances at the end of a day, from the movements dated up to it and the prices of that day. */
+  asOf(day: string): Balances {
+    const balances = new Balances();
+    for (const movement of this.#countingMovements()) {
+      if (movement.date <= day) this.#post(movement, balances, 1, day);
+    }
+    return balances;
+  }
+
+  /** The postings of one movement at the prices of its own day, without later revaluation. */
+  postingsTo(movement: MovementRecord, mover: Mover): void {
+    post(movement, this.#context, mover);
+  }
+
+  /** Price in minor units of a unit on a day, or at the end of all days. */
+  priceOn(product: string, day?: string): number {
+    return priceOn(this.#prices, product, day);
+  }
+
+  #keep(record: BookRecord): void {
+    this.standing.add(record);
+    if (isMovement(record)) this.#movementRecords.push(record);
+    else if (isSetup(record)) this.#setupRecords.push(record);
+    const pointsAt =
+      record.kind === 'bounced'
+        ? record.payment
+        : record.kind === 'debit-returned'
+          ? record.debit
+          : undefined;
+    if (pointsAt === undefined) return;
+    const followers = this.#followers.get(pointsAt) ?? [];
+    this.#followers.set(pointsAt, followers);
+    if (isMovement(record)) followers.push(record);
+  }
+
+  #rebuild(): void {
+    this.#setup = undefined;
+    this.#balances = new Balances();
+    this.#prices = this.#currentPrices();
+    for (const movement of this.#countingMovements()) this.#post(movement, this.#balances, 1);
+  }
+
+  #currentPrices(): PriceSteps {
+    const products = this.#setupRecords.filter((record) => record.kind === 'product');
+    const counting = products.filter((product) => this.standing.counts(product));
+    const others = products.filter((product) => !this.standing.counts(product));
+    // Goods of a product whose every record was removed keep the price they had.
+    const named = new Set(counting.map((product) => product.product));
+    const orphans = others.filter((product) => !named.has(product.product));
+    return priceSteps([...counting, ...orphans], this.setup.season?.starts ?? '');
+  }
+
+  #countingMovements(): MovementRecord[] {
+    return this.#movementRecords.filter((movement) => this.standing.counts(movement));
+  }
+
+  #countingSetup(): SetupRecord[] {
+    return this.#setupRecords.filter((record) => this.standing.counts(record));
+  }
+
+  /** Movements whose postings may change with a record, or 'prices' where all may. */
+  #movementsTouchedBy(record: BookRecord): MovementRecord[] | 'prices' {
+    const movements = new Set<MovementRecord>();
+    for (const id of this.standing.touchedBy(record)) {
+      const known = id === record.id ? record : this.standing.get(id);
+      if (known?.kind === 'product' || known?.kind === 'season') return 'prices';
+      if (known !== undefined && known !== record && isMovement(known)) movements.add(known);
+      for (const follower of this.#followers.get(id) ?? []) movements.add(follower);
+    }
+    return [...movements];
+  }
+
+  #post(movement: MovementRecord, balances: Balances, sign: 1 | -1, asOf?: string): void {
+    const revaluing = new Revaluing(
+      balances,
+      sign,
+      (product) =>
+        priceOn(this.#prices, product, asOf) - priceOn(this.#prices, product, movement.date),
+    );
+    post(movement, this.#context, revaluing);
+  }
+
+  readonly #context: PostingContext = {
+    priceOn: (product, day) => priceOn(this.#prices, product, day),
+    paymentOf: (id) => {
+      const record = this.standing.currentOf(id);
+      return record?.kind === 'payment' ? record : undefined;
+    },
+    debitOf: (id) => {
+      const record = this.standing.currentOf(id);
+      return record?.kind === 'debit' ? record : undefined;
+    },
+  };
+}
+
+/**
+ * Passes moves on, and revalues what moves through the stockroom from the price of its day to the
+ * price of the balance day (`goods` against `losses`). Because revaluation is linear in units, doing
+ * it move by move gives what revaluing the whole stockroom on each new price's first day gives, in
+ * any order; a test holds the two equal.
+ */
+class Revaluing implements Mover {
+  readonly #into: Mover;
+  readonly #sign: 1 | -1;
+  readonly #priceRise: (product: string) => number;
+
+  constructor(into: Mover, sign: 1 | -1, priceRise: (product: string) => number) {
+    this.#into = into;
+    this.#sign = sign;
+    this.#priceRise = priceRise;
+  }
+
+  stock(product: string, units: number, from: string, to: string): void {
+    this.#into.stock(product, this.#sign * units, from, to);
+    const entering = (to === 'stockroom' ? units : 0) - (from === 'stockroom' ? units : 0);
+    if (entering === 0) return;
+    const rise = this.#priceRise(product);
+    if (rise !== 0) this.#into.money(this.#sign * entering * rise, 'losses', 'goods');
+  }
+
+  money(minor: number, from: string, to: string): void {
+    this.#into.money(this.#sign * minor, from, to);
+  }
+
+  credit(product: string, units: number, from: string, to: string): void {
+    this.#into.credit(product, this.#sign * units, from, to);
+  }
+}

@@ -1,0 +1,125 @@
+import { type BookRecord, byWritten } from '../records/record.ts';
+
+/**
+ * Which records count. An edit stands for the record it replaces; a removal takes one away; where
+ * two claim the same record the later by (`at`, `id`) counts and the other is kept as a conflict.
+ *
+ * Two readings are chosen here (see DECISIONS.md): an edit stays in force when it is itself edited
+ * or removed (so removing an edited record does not bring the old one back), while a removal that
+ * is itself removed takes nothing away any more.
+ */
+export class Standing {
+  readonly #byId = new Map<string, BookRecord>();
+  readonly #claimsOn = new Map<string, BookRecord[]>();
+
+  get size(): number {
+    return this.#byId.size;
+  }
+
+  get(id: string): BookRecord | undefined {
+    return this.#byId.get(id);
+  }
+
+  records(): IterableIterator<BookRecord> {
+    return this.#byId.values();
+  }
+
+  add(record: BookRecord): void {
+    this.#byId.set(record.id, record);
+    const target = claimedBy(record);
+    if (target === undefined) return;
+    const claims = this.#claimsOn.get(target);
+    if (claims === undefined) this.#claimsOn.set(target, [record]);
+    else claims.push(record);
+  }
+
+  /** True where nothing in force stands for the record or removes it, and it lost no conflict. */
+  counts(record: BookRecord): boolean {
+    if (this.#claimsOn.size === 0) return true;
+    if (this.#winnerOn(record.id) !== undefined) return false;
+    const target = claimedBy(record);
+    return target === undefined || this.#winnerOn(target) === record;
+  }
+
+  /** The record that counts for an id after all its edits; undefined once it was removed. */
+  currentOf(id: string): BookRecord | undefined {
+    let current = this.#byId.get(id);
+    const seen = new Set<string>();
+    while (current !== undefined && !seen.has(current.id)) {
+      seen.add(current.id);
+      const next = this.#winnerOn(current.id);
+      if (next === undefined) return current;
+      current = next.kind === 'void' ? undefined : next;
+    }
+    return undefined;
+  }
+
+  /** The record that took this one's place, by edit or removal; undefined while it stands. */
+  supersededBy(id: string): BookRecord | undefined {
+    return this.#winnerOn(id);
+  }
+
+  /** Claims on one record that lost to a later one and that nobody has settled by removing them. */
+  conflicts(): { readonly on: string; readonly counts: BookRecord; readonly kept: BookRecord[] }[] {
+    const found = [];
+    for (const [on, claims] of this.#claimsOn) {
+      const counts = claims.length > 1 ? this.#winnerOn(on) : undefined;
+      if (counts === undefined) continue;
+      const kept = claims.filter((claim) => claim !== counts && this.#isUnsettled(claim));
+      if (kept.length > 0) found.push({ on, counts, kept: kept.sort(byWritten) });
+    }
+    return found;
+  }
+
+  /** Every id whose standing may change when this record arrives. */
+  touchedBy(record: BookRecord): Set<string> {
+    const touched = new Set<string>();
+    const queue = [record.id];
+    for (let id = queue.pop(); id !== undefined; id = queue.pop()) {
+      if (touched.has(id)) continue;
+      touched.add(id);
+      const target = id === record.id ? claimedBy(record) : this.#targetOf(id);
+      if (target !== undefined) {
+        queue.push(target);
+        for (const claim of this.#claimsOn.get(target) ?? []) queue.push(claim.id);
+      }
+      for (const claim of this.#claimsOn.get(id) ?? []) queue.push(claim.id);
+    }
+    return touched;
+  }
+
+  #targetOf(id: string): string | undefined {
+    const record = this.#byId.get(id);
+    return record === undefined ? undefined : claimedBy(record);
+  }
+
+  #isUnsettled(claim: BookRecord): boolean {
+    return this.#winnerOn(claim.id) === undefined;
+  }
+
+  /** The claim in force that counts on a record. */
+  #winnerOn(id: string, path?: ReadonlySet<string>): BookRecord | undefined {
+    const claims = this.#claimsOn.get(id);
+    if (claims === undefined) return undefined;
+    let winner: BookRecord | undefined;
+    for (const claim of claims) {
+      if (!this.#inForce(claim, path)) continue;
+      if (winner === undefined || byWritten(winner, claim) < 0) winner = claim;
+    }
+    return winner;
+  }
+
+  /** A removal stays in force unless it was itself removed; an edit always does. */
+  #inForce(claim: BookRecord, path?: ReadonlySet<string>): boolean {
+    if (claim.kind !== 'void' || !this.#claimsOn.has(claim.id)) return true;
+    // Removals that remove each other in a ring cannot be made by hand; all of them stay in force.
+    if (path?.has(claim.id)) return true;
+    const winner = this.#winnerOn(claim.id, new Set(path).add(claim.id));
+    return winner === undefined;
+  }
+}
+
+/** The id that a record claims to stand for or to remove. */
+export function claimedBy(record: BookRecord): string | undefined {
+  return record.kind === 'void' ? record.voids : record.replaces;
+}

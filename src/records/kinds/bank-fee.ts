@@ -1,0 +1,10 @@
+import Type from 'typebox';
+import { Minor, movement } from '../fields.ts';
+
+/** The bank charges the account (minor units). */
+export const BankFee = Type.Object({
+  ...movement,
+  kind: Type.Literal('bank-fee'),
+  cents: Minor,
+});
+export type BankFee = Type.Static<typeof BankFee>;

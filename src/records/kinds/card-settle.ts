@@ -1,0 +1,12 @@
+import Type from 'typebox';
+import { Minor, movement } from '../fields.ts';
+
+/** Card takings arrive at the bank, or count against what the supplier is owed (minor units). */
+export const CardSettle = Type.Object({
+  ...movement,
+  kind: Type.Literal('card-settle'),
+  cents: Minor,
+  fee: Minor,
+  to: Type.Union([Type.Literal('bank'), Type.Literal('supplier')], { wanted: 'bank or supplier' }),
+});
+export type CardSettle = Type.Static<typeof CardSettle>;

@@ -1,0 +1,11 @@
+import Type from 'typebox';
+import { Minor, movement } from '../fields.ts';
+
+/** The supplier takes what it is owed from the bank account (minor units). */
+export const Debit = Type.Object({
+  ...movement,
+  kind: Type.Literal('debit'),
+  cents: Minor,
+  announced: Type.Optional(Minor),
+});
+export type Debit = Type.Static<typeof Debit>;

@@ -1,0 +1,12 @@
+import Type from 'typebox';
+import { Minor, movement, RecordId, Text } from '../fields.ts';
+
+/** Cash and cheques brought to the bank (minor units). */
+export const Deposit = Type.Object({
+  ...movement,
+  kind: Type.Literal('deposit'),
+  cents: Minor,
+  items: Type.Optional(Type.Array(RecordId)),
+  slip: Type.Optional(Text),
+});
+export type Deposit = Type.Static<typeof Deposit>;
