@@ -1,0 +1,46 @@
+import type { Ledger } from '../ledger/ledger.ts';
+import type { ClosingItem, ClosingPart } from './closing/closing-item.ts';
+import { familyAccounts } from './closing/families.ts';
+import { goodsOnHold, stockroomCounted, stockroomEmpty } from './closing/goods.ts';
+import {
+  buyersCleared,
+  cardsArrived,
+  cashBanked,
+  debitsCovered,
+  supplierPaid,
+} from './closing/money.ts';
+import { conflictsSettled, deadlines, prizeChoices } from './closing/papers-and-dates.ts';
+import { poolsShared, stallsSettled } from './closing/stalls.ts';
+import { recordsByAccount } from './records-by-account.ts';
+
+/** What is left to do before the season closes. */
+export interface ClosingList {
+  /** True when no item is open. */
+  readonly ready: boolean;
+  readonly items: readonly ClosingItem[];
+}
+
+/** The parts of the list, in the order in which people work through them. */
+const parts: readonly ClosingPart[] = Object.freeze([
+  stockroomCounted,
+  stockroomEmpty,
+  goodsOnHold,
+  familyAccounts,
+  stallsSettled,
+  poolsShared,
+  cashBanked,
+  cardsArrived,
+  buyersCleared,
+  supplierPaid,
+  debitsCovered,
+  prizeChoices,
+  conflictsSettled,
+  deadlines,
+]);
+
+/** @param today the day on which the list is read (`YYYY-MM-DD`): deadlines are ahead or passed */
+export function closingList(ledger: Ledger, today: string): ClosingList {
+  const context = { ledger, recordsOf: recordsByAccount(ledger), today };
+  const items = parts.flatMap((part) => part(context));
+  return { ready: items.every((item) => item.state !== 'open'), items };
+}

@@ -1,0 +1,162 @@
+import type { Ledger } from '../../ledger/ledger.ts';
+import type { Mover } from '../../ledger/posting.ts';
+import type { MovementRecord } from '../../records/record.ts';
+import { proceedsDue } from '../proceeds-due.ts';
+import {
+  type ClosingCause,
+  type ClosingContext,
+  type ClosingItem,
+  idsBehind,
+  type NextStep,
+} from './closing-item.ts';
+
+/** No cash or cheque is waiting to be banked; where some is, since when. */
+export function cashBanked(context: ClosingContext): readonly ClosingItem[] {
+  const held = context.ledger.balances.moneyOf('cashbox');
+  const records = context.recordsOf('money', 'cashbox');
+  const waiting = held > 0 ? sinceEmpty(context.ledger, records, 'cashbox') : records;
+  const since = waiting[0]?.date ?? context.today;
+  return [
+    moneyItem(context, 'cashbox', {
+      records: waiting.map((record) => record.id),
+      cause: held > 0 ? { kind: 'held_since', date: since } : { kind: 'banked_too_much' },
+      next: held > 0 ? 'bank_the_cash' : 'find_the_missing_receipt',
+    }),
+  ];
+}
+
+/** Card takings have all arrived. */
+export function cardsArrived(context: ClosingContext): readonly ClosingItem[] {
+  const onTheWay = context.ledger.balances.moneyOf('cards');
+  const records = context.recordsOf('money', 'cards');
+  const waiting = onTheWay > 0 ? sinceEmpty(context.ledger, records, 'cards') : records;
+  const since = waiting[0]?.date ?? context.today;
+  return [
+    moneyItem(context, 'cards', {
+      records: waiting.map((record) => record.id),
+      cause: onTheWay > 0 ? { kind: 'held_since', date: since } : { kind: 'banked_too_much' },
+      next: onTheWay > 0 ? 'record_the_card_payout' : 'find_the_missing_receipt',
+    }),
+  ];
+}
+
+/** What buyers paid online without a seller has all become goods or gift units. */
+export function buyersCleared(context: ClosingContext): readonly ClosingItem[] {
+  const waiting = context.ledger.balances.moneyOf('buyers') < 0;
+  return [
+    moneyItem(context, 'buyers', {
+      records: idsBehind(context, 'money', 'buyers'),
+      cause: { kind: waiting ? 'gifts_not_recorded' : 'gifts_without_order' },
+      next: waiting ? 'record_the_gift_units' : 'find_the_online_order',
+    }),
+  ];
+}
+
+/** The supplier has had its due and the group its proceeds. */
+export function supplierPaid(context: ClosingContext): readonly ClosingItem[] {
+  const owes = context.ledger.balances.moneyOf('supplier') < 0;
+  const proceeds = proceedsDue(context.ledger);
+  const toCome = Math.max(0, (proceeds?.due ?? 0) - (proceeds?.settled ?? 0));
+  return [
+    moneyItem(context, 'supplier', {
+      records: idsBehind(context, 'money', 'supplier'),
+      cause: owes
+        ? { kind: 'owed_to_supplier', proceedsToCome: toCome }
+        : { kind: 'supplier_took_too_much' },
+      next: owes ? 'await_the_debit_or_proceeds' : 'ask_the_supplier_to_repay',
+    }),
+  ];
+}
+
+/** Each debit took what was announced, and the account held enough on its day. */
+export function debitsCovered(context: ClosingContext): readonly ClosingItem[] {
+  const { ledger } = context;
+  const debits = ledger.movements().filter((record) => record.kind === 'debit');
+  const base = { group: 'money' } as const;
+  if (debits.length === 0) {
+    return [
+      { ...base, item: 'debits', state: 'not-needed', left: {}, records: [], next: 'nothing' },
+    ];
+  }
+  return debits.map((debit) => {
+    const item = `debit:${debit.id}`;
+    const after = ledger.asOf(debit.date).moneyOf('bank');
+    if (after < 0) {
+      const holds = after + debit.cents;
+      return {
+        ...base,
+        item,
+        state: 'open',
+        left: { bank: after },
+        records: [debit.id],
+        cause: { kind: 'account_too_low', date: debit.date, takes: debit.cents, holds },
+        next: 'bank_before_the_debit',
+      };
+    }
+    return { ...base, item, ...asAnnounced(debit) };
+  });
+}
+
+function asAnnounced(debit: {
+  readonly id: string;
+  readonly date: string;
+  readonly cents: number;
+  readonly announced?: number;
+}): Omit<ClosingItem, 'item' | 'group'> {
+  const announced = debit.announced ?? debit.cents;
+  if (announced === debit.cents) {
+    return { state: 'done', left: {}, records: [debit.id], next: 'nothing' };
+  }
+  return {
+    state: 'open',
+    left: { supplier: debit.cents - announced },
+    records: [debit.id],
+    cause: { kind: 'debit_not_as_announced', date: debit.date, taken: debit.cents, announced },
+    next: 'ask_the_supplier_about_the_debit',
+  };
+}
+
+function moneyItem(
+  context: ClosingContext,
+  account: string,
+  open: {
+    readonly records: readonly string[];
+    readonly cause: ClosingCause;
+    readonly next: NextStep;
+  },
+): ClosingItem {
+  const base = { item: account, group: 'money' } as const;
+  const minor = context.ledger.balances.moneyOf(account);
+  if (minor !== 0) return { ...base, state: 'open', left: { [account]: minor }, ...open };
+  const state = context.recordsOf('money', account).length === 0 ? 'not-needed' : 'done';
+  return { ...base, state, left: {}, records: [], next: 'nothing' };
+}
+
+/** The records since the account last stood at zero or below: those behind what is held now. */
+function sinceEmpty(
+  ledger: Ledger,
+  records: readonly MovementRecord[],
+  account: string,
+): readonly MovementRecord[] {
+  let held = 0;
+  let start = 0;
+  for (const [index, record] of records.entries()) {
+    held += changeOf(ledger, record, account);
+    if (held <= 0) start = index + 1;
+  }
+  return records.slice(start);
+}
+
+function changeOf(ledger: Ledger, record: MovementRecord, account: string): number {
+  let change = 0;
+  const mover: Mover = {
+    stock: () => {},
+    credit: () => {},
+    money: (minor, from, to) => {
+      if (to === account) change += minor;
+      if (from === account) change -= minor;
+    },
+  };
+  ledger.postingsTo(record, mover);
+  return change;
+}
