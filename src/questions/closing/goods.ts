@@ -1,6 +1,6 @@
 import type { Ledger } from '../../ledger/ledger.ts';
 import type { RecordOf } from '../../records/record.ts';
-import { latestCount, stockroomDifference } from '../stockroom-count.ts';
+import { countDifference, countsLastFirst } from '../count-difference.ts';
 import {
   type ClosingCause,
   type ClosingContext,
@@ -17,7 +17,7 @@ export function stockroomCounted(context: ClosingContext): readonly ClosingItem[
   if (lastMoved === undefined) {
     return [{ ...base, state: 'not-needed', left: {}, records: [], next: 'nothing' }];
   }
-  const count = latestCount(context.ledger);
+  const count = countsLastFirst(context.ledger)[0];
   const cause = countCause(context.ledger, count, lastMoved.date);
   if (cause === undefined) {
     const records = count === undefined ? [] : [count.id];
@@ -50,6 +50,14 @@ function countCause(
   }
   if (count.date < moved) return { kind: 'goods_moved_after_count', counted: count.date, moved };
   return undefined;
+}
+
+/** Counted less book by product, agreeing products left out: over is positive, short negative. */
+function stockroomDifference(ledger: Ledger, count: RecordOf<'count'>): Record<string, number> {
+  const differing = countDifference(ledger, count).products.filter(
+    (product) => product.difference !== 0,
+  );
+  return Object.fromEntries(differing.map(({ product, difference }) => [product, difference]));
 }
 
 function touchesAny(record: object, lines: Readonly<Record<string, number>>): boolean {
