@@ -33,5 +33,5 @@ export function proceedsDue(ledger: Ledger): ProceedsDue | undefined {
   }
   const centsPerUnit = step?.cents ?? 0;
   const due = credited * centsPerUnit;
-  return { credited, sellers, centsPerUnit, due, settled: -ledger.balances.moneyOf('proceeds') };
+  return { credited, sellers, centsPerUnit, due, settled: 0 - ledger.balances.moneyOf('proceeds') };
 }
