@@ -1,0 +1,128 @@
+import { done, type Outcome, refused } from '../base/outcome.ts';
+import type { Appended, AppendRefusal, BookName, Journal } from '../journal/journal.ts';
+import type { Store } from '../journal/store.ts';
+import { Ledger } from '../ledger/ledger.ts';
+import type { BookRecord } from '../records/record.ts';
+import { mayAppend, type Refusal } from './stubs.ts';
+
+/** Why a book did not take records: a rule of the book, or the store. */
+export type NotAppended = AppendRefusal | { readonly name: 'against_the_rules'; rule: Refusal };
+
+/** The books of a store, each with its ledger kept up to date in memory. */
+export class Library {
+  readonly store: Store;
+  readonly #kept = new Map<string, KeptBook>();
+
+  constructor(store: Store) {
+    this.store = store;
+  }
+
+  /** A book that is kept here; undefined where there is none of that name. */
+  async find(book: BookName): Promise<KeptBook | undefined> {
+    const kept = this.#kept.get(keyOf(book));
+    if (kept !== undefined) return kept;
+    const headers = await this.store.books();
+    const known = headers.some((header) => keyOf(header) === keyOf(book));
+    return known ? this.open(book) : undefined;
+  }
+
+  /** A book, made where it is new. */
+  async open(book: BookName): Promise<KeptBook> {
+    const journal = await this.store.open(book);
+    const kept = this.#kept.get(keyOf(book)) ?? new KeptBook(journal);
+    this.#kept.set(keyOf(book), kept);
+    return kept;
+  }
+}
+
+function keyOf(book: BookName): string {
+  return `${book.group}/${book.season}`;
+}
+
+/**
+ * A book with its ledger so far. The ledger is derived: it is brought up to date from the journal
+ * before each use, and dropped whenever it may know a record that the journal did not take.
+ */
+export class KeptBook {
+  readonly journal: Journal;
+  #ledger = new Ledger();
+  #last = 0;
+  #turn: Promise<unknown> = Promise.resolve();
+
+  constructor(journal: Journal) {
+    this.journal = journal;
+  }
+
+  /** The ledger with every record that has arrived; for reading only. */
+  ledger(): Promise<Ledger> {
+    return this.#inTurn(() => this.#upToDate());
+  }
+
+  /** Rules first, then the journal: all records are taken, or none. */
+  append(records: readonly BookRecord[]): Promise<Outcome<Appended, NotAppended>> {
+    return this.#inTurn(async () => {
+      const ledger = await this.#upToDate();
+      const refusal = checkAndAdd(ledger, records);
+      if (refusal !== undefined) {
+        this.#drop();
+        return refused(refusal);
+      }
+      return this.#write(records);
+    });
+  }
+
+  /**
+   * Adds records of another copy of the book. They are facts that were accepted there, so the rules
+   * for new records do not apply: two copies always merge.
+   */
+  merge(records: readonly BookRecord[]): Promise<Outcome<Appended, NotAppended>> {
+    return this.#inTurn(() => this.#write(records));
+  }
+
+  async #write(records: readonly BookRecord[]): Promise<Outcome<Appended, NotAppended>> {
+    try {
+      const appended = await this.journal.append(records);
+      if (!appended.ok) this.#drop();
+      return appended.ok ? done(appended.value) : refused(appended.refusal);
+    } catch (bug) {
+      this.#drop();
+      throw bug;
+    }
+  }
+
+  async #upToDate(): Promise<Ledger> {
+    const arrived = await this.journal.readSince(this.#last);
+    const records = arrived.map((each) => each.record);
+    if (this.#ledger.size === 0) this.#ledger = Ledger.of(records);
+    else for (const record of records) this.#ledger.add(record);
+    this.#last = arrived.at(-1)?.arrival ?? this.#last;
+    return this.#ledger;
+  }
+
+  #drop(): void {
+    this.#ledger = new Ledger();
+    this.#last = 0;
+  }
+
+  /** One at a time, so that nothing changes between a check and what it allowed. */
+  #inTurn<T>(work: () => Promise<T>): Promise<T> {
+    const mine = this.#turn.then(work);
+    this.#turn = mine.catch(() => undefined);
+    return mine;
+  }
+}
+
+/** Adds records to the ledger one after another, each checked against the book before it. */
+function checkAndAdd(ledger: Ledger, records: readonly BookRecord[]): NotAppended | undefined {
+  for (const record of records) {
+    // The same record again was accepted before; whether it may be added is settled.
+    if (ledger.standing.get(record.id) === undefined) {
+      const rule = mayAppend(ledger, record);
+      if (rule !== undefined) return { name: 'against_the_rules', rule };
+    }
+    if (ledger.add(record) === 'same_id_with_other_content') {
+      return { name: 'same_id_with_other_content', ids: [record.id] };
+    }
+  }
+  return undefined;
+}

@@ -1,0 +1,45 @@
+import { createInterface } from 'node:readline';
+import { messageOf } from './message-of.ts';
+import { defaultDataFolder, type ServeOptions, type Serving, startServing } from './serve.ts';
+
+/** What a stop may take before the program ends without waiting further. */
+const STOP_WITHIN_MS = 5000;
+
+/**
+ * Serves until it is told to stop: prints the address, gives a new one on Enter, and on SIGINT or
+ * SIGTERM finishes what is running and closes the store.
+ *
+ * @returns the exit code: 0 after a stop, 2 where it could not start
+ */
+export async function runServe(given: Partial<ServeOptions>): Promise<number> {
+  const data = given.data ?? defaultDataFolder(process.env);
+  let serving: Serving;
+  try {
+    serving = await startServing({ ...given, data });
+  } catch (error) {
+    process.stderr.write(`cratebook serve: ${messageOf(error)}\n`);
+    return 2;
+  }
+  process.stdout.write(`Books are kept in ${data}\n`);
+  printAddress(serving);
+  const terminal = process.stdin.isTTY ? createInterface({ input: process.stdin }) : undefined;
+  if (terminal !== undefined) process.stdout.write('Enter gives a new address, Ctrl+C stops.\n');
+  terminal?.on('line', () => printAddress(serving));
+  await stopAsked();
+  terminal?.close();
+  process.stdout.write('Stopping\n');
+  setTimeout(() => process.exit(1), STOP_WITHIN_MS).unref();
+  await serving.stop();
+  return 0;
+}
+
+function printAddress(serving: Serving): void {
+  process.stdout.write(`Open ${serving.newAddress()} (good for one use)\n`);
+}
+
+function stopAsked(): Promise<void> {
+  return new Promise((resolve) => {
+    process.once('SIGINT', () => resolve());
+    process.once('SIGTERM', () => resolve());
+  });
+}
