@@ -1,0 +1,169 @@
+import { useSignal } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
+import { useBook } from './book.ts';
+import { address } from './navigation.ts';
+import { Notice } from './parts/notice.tsx';
+import { routeAt, type Screen } from './routes.ts';
+
+/**
+ * What surrounds every screen of an open book: skip link, the head with the season and the main
+ * pages, the page itself, and on a phone the thumb bar with the four verbs.
+ */
+export function Frame(props: { readonly damage: readonly string[]; readonly onShelf: () => void }) {
+  const book = useBook();
+  return (
+    <div class="frame">
+      <a class="skip" href="#page">
+        Skip to the page
+      </a>
+      <header class="head no-print">
+        <a class="mark" href="/">
+          Cratebook
+        </a>
+        <button type="button" class="head-season" onClick={props.onShelf}>
+          <span>{book.name}</span>
+          <span class="head-switch">all books</span>
+        </button>
+        <Pages />
+      </header>
+      <main id="page" tabIndex={-1}>
+        {props.damage.length > 0 && (
+          <Notice tone="stop" title="The store is damaged, so nothing is written to it.">
+            <ul>
+              {props.damage.map((name) => (
+                <li key={name}>{name}</li>
+              ))}
+            </ul>
+            <p>Stop here and restore the newest backup with ./cratebook restore.</p>
+          </Notice>
+        )}
+        <Current />
+      </main>
+      <Verbs />
+    </div>
+  );
+}
+
+const PAGES = [
+  ['/', 'Places'],
+  ['/families', 'Families'],
+  ['/stalls', 'Stalls'],
+  ['/find', 'Find'],
+  ['/add', 'Record'],
+  ['/closing', 'Closing list'],
+  ['/set-up', 'Set-up'],
+] as const;
+
+function Pages() {
+  const { path } = address.value;
+  const open = useSignal(false);
+  // A page that was reached closes the menu that led to it.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: path is what the menu follows
+  useEffect(() => {
+    open.value = false;
+  }, [path]);
+  return (
+    <>
+      <button
+        type="button"
+        class="menu-button"
+        aria-expanded={open.value}
+        aria-controls="pages"
+        onClick={() => {
+          open.value = !open.value;
+        }}
+      >
+        Menu
+      </button>
+      <nav class="pages" id="pages" data-open={open.value ? 'yes' : 'no'} aria-label="Pages">
+        <ul>
+          {PAGES.map(([to, words]) => (
+            <li key={to}>
+              <a href={to} aria-current={isWithin(path, to) ? 'page' : undefined}>
+                {words}
+              </a>
+            </li>
+          ))}
+        </ul>
+      </nav>
+    </>
+  );
+}
+
+function isWithin(path: string, page: string): boolean {
+  if (page === '/') return path === '/' || path.startsWith('/places/');
+  return path === page || path.startsWith(`${page}/`);
+}
+
+const VERBS = [
+  ['/add/handover', 'Goods out'],
+  ['/add/return', 'Goods back'],
+  ['/add/payment', 'Payment'],
+  ['/count', 'Count'],
+] as const;
+
+/** The four things done most, at the thumb on a phone, in a row under the head when it is wide. */
+function Verbs() {
+  const { path } = address.value;
+  return (
+    <nav class="verbs no-print" aria-label="Record">
+      {VERBS.map(([to, words]) => (
+        <a key={to} href={to} aria-current={path === to ? 'page' : undefined}>
+          {words}
+        </a>
+      ))}
+    </nav>
+  );
+}
+
+interface Shown {
+  readonly path: string;
+  readonly screen: Screen;
+  readonly params: Readonly<Record<string, string>>;
+}
+
+/** The screen at the address; while its chunk comes, the one before stays. */
+function Current() {
+  const { path, search } = address.value;
+  const shown = useSignal<Shown | 'missing' | undefined>(undefined);
+  const first = useRef(true);
+  useEffect(() => {
+    const found = routeAt(path);
+    if (found === undefined) {
+      shown.value = 'missing';
+      return undefined;
+    }
+    let stale = false;
+    void found.load().then((screen) => {
+      if (!stale) shown.value = { path, screen, params: found.params };
+    });
+    return () => {
+      stale = true;
+    };
+  }, [path, shown]);
+  const now = shown.value;
+  const shownPath = now === undefined || now === 'missing' ? now : now.path;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the title takes the focus per page
+  useEffect(() => {
+    if (shownPath === undefined) return;
+    if (!first.current) focusTitle();
+    first.current = false;
+  }, [shownPath]);
+  if (now === undefined) return null;
+  if (now === 'missing') {
+    return (
+      <article class="page">
+        <h1 tabIndex={-1}>There is no page here</h1>
+        <p>
+          Go to <a href="/">the places</a>, or <a href="/find">find a record</a>.
+        </p>
+      </article>
+    );
+  }
+  return <now.screen key={now.path} params={now.params} search={search} />;
+}
+
+function focusTitle(): void {
+  scrollTo(0, 0);
+  document.querySelector<HTMLElement>('main h1')?.focus({ preventScroll: true });
+}

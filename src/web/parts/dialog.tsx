@@ -1,0 +1,36 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useId, useRef } from 'preact/hooks';
+import { Button } from './button.tsx';
+
+/**
+ * A question that stops the rest of the page, on the browser's own dialog: Escape closes, focus stays
+ * in and comes back. Prefer Undo to a question wherever a step can be taken back.
+ */
+export function Dialog(props: {
+  readonly open: boolean;
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ComponentChildren;
+}) {
+  const box = useRef<HTMLDialogElement>(null);
+  const id = useId();
+  useEffect(() => {
+    if (props.open && !box.current?.open) box.current?.showModal();
+    if (!props.open) box.current?.close();
+  }, [props.open]);
+  return (
+    <dialog ref={box} aria-labelledby={id} onClose={props.onClose}>
+      {props.open && (
+        <>
+          <h2 id={id}>{props.title}</h2>
+          {props.children}
+          <p class="dialog-close">
+            <Button quiet onClick={props.onClose}>
+              Close without saving
+            </Button>
+          </p>
+        </>
+      )}
+    </dialog>
+  );
+}

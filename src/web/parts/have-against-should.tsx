@@ -1,0 +1,73 @@
+import { moneyText } from '../../statements/money-text.ts';
+import { useBook } from '../book.ts';
+import { Difference } from './figures.tsx';
+
+/**
+ * Two bars of one scale, what should be there and what is, and under them the difference on a strip
+ * around zero. The same figures stand beside the bars as text; the drawing is for the eye alone.
+ */
+export function HaveAgainstShould(props: {
+  /** Minor units. */
+  readonly should: number;
+  readonly have: number;
+  readonly difference: number;
+}) {
+  const { currency } = useBook();
+  const { should, have, difference } = props;
+  const most = Math.max(should, have, 1);
+  return (
+    <div class="have-should">
+      <dl>
+        <div>
+          <dt>Should have</dt>
+          <dd>{moneyText(should, currency)}</dd>
+          <Bar part={should} of={most} look="bar-should" />
+        </div>
+        <div>
+          <dt>Have</dt>
+          <dd>{moneyText(have, currency)}</dd>
+          <Bar part={have} of={most} look="bar-have" />
+        </div>
+        <div class="have-difference">
+          <dt>Difference</dt>
+          <dd>
+            <Difference amount={difference} of="money" />
+          </dd>
+          <Strip difference={difference} of={most} />
+        </div>
+      </dl>
+    </div>
+  );
+}
+
+const WIDTH = 200;
+
+function Bar(props: { readonly part: number; readonly of: number; readonly look: string }) {
+  const width = Math.max(0, (props.part / props.of) * WIDTH);
+  return (
+    <svg class="bar" viewBox={`0 0 ${WIDTH} 12`} preserveAspectRatio="none" aria-hidden="true">
+      <rect class="bar-track" x="0" y="0" width={WIDTH} height="12" />
+      <rect class={props.look} x="0" y="0" width={width} height="12" />
+    </svg>
+  );
+}
+
+/** Short runs to the left of zero, over to the right; a small difference still shows. */
+function Strip(props: { readonly difference: number; readonly of: number }) {
+  const half = WIDTH / 2;
+  const share = Math.min(1, Math.abs(props.difference) / props.of);
+  const width = props.difference === 0 ? 0 : Math.max(3, share * half);
+  return (
+    <svg class="bar" viewBox={`0 0 ${WIDTH} 12`} preserveAspectRatio="none" aria-hidden="true">
+      <rect class="bar-track" x="0" y="0" width={WIDTH} height="12" />
+      <rect
+        class="bar-difference"
+        x={props.difference < 0 ? half - width : half}
+        y="0"
+        width={width}
+        height="12"
+      />
+      <rect class="bar-zero" x={half - 0.75} y="0" width="1.5" height="12" />
+    </svg>
+  );
+}

@@ -1,0 +1,60 @@
+import { useBook } from '../book.ts';
+import { type FieldProps, type Option, SelectField } from './field.tsx';
+
+/**
+ * Pickers for things of the set-up, on the browser's own select (typing a name finds it).
+ *
+ *   <SellerPicker label="Seller" name="seller" value={id} onValue={setId} />
+ */
+interface PickerProps extends FieldProps {
+  readonly value: string;
+  readonly onValue: (id: string) => void;
+  /** Words for "none"; without it a choice is asked for. */
+  readonly none?: string;
+}
+
+/** Sellers by first name and initial, those who are not active any more last. */
+export function SellerPicker(props: PickerProps) {
+  const { sellers } = useBook().ledger.setup;
+  const options: Option[] = [...sellers.values()]
+    .sort((a, b) => Number(b.active) - Number(a.active) || (a.name < b.name ? -1 : 1))
+    .map(({ seller, name, active }) => ({
+      value: seller,
+      words: name,
+      ...(active ? {} : { group: 'Not selling any more' }),
+    }));
+  return <SelectField {...props} options={options} empty={props.none ?? 'Choose a seller'} />;
+}
+
+export function ProductPicker(props: PickerProps) {
+  const { products } = useBook().ledger.setup;
+  return named(props, products, (record) => record.product, 'Choose a product');
+}
+
+export function FamilyPicker(props: PickerProps) {
+  const { families } = useBook().ledger.setup;
+  return named(props, families, (record) => record.family, 'Choose a family');
+}
+
+export function NeighbourPicker(props: PickerProps) {
+  const { neighbours } = useBook().ledger.setup;
+  return named(props, neighbours, (record) => record.neighbour, 'Choose a neighbour group');
+}
+
+export function HostPicker(props: PickerProps) {
+  const { hosts } = useBook().ledger.setup;
+  return named(props, hosts, (record) => record.host, 'Choose a host shop');
+}
+
+function named<R extends { readonly name: string }>(
+  props: PickerProps,
+  records: ReadonlyMap<string, R>,
+  idOf: (record: R) => string,
+  choose: string,
+) {
+  const options = [...records.values()].map((record) => ({
+    value: idOf(record),
+    words: record.name,
+  }));
+  return <SelectField {...props} options={options} empty={props.none ?? choose} />;
+}

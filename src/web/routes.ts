@@ -1,0 +1,102 @@
+import type { ComponentType } from 'preact';
+
+/**
+ * Every page of the app: its address, and the chunk its screen comes in. `:name` in an address is a
+ * part that the screen gets in `params`. The first row that fits counts.
+ */
+export interface ScreenProps {
+  readonly params: Readonly<Record<string, string>>;
+  readonly search: URLSearchParams;
+}
+
+export type Screen = ComponentType<ScreenProps>;
+
+interface Route {
+  readonly path: string;
+  readonly load: () => Promise<Screen>;
+}
+
+const board = () => import('./screens/board/board-screen.tsx');
+const add = () => import('./screens/form/add-screen.tsx');
+
+const routes: readonly Route[] = [
+  { path: '/', load: async () => (await board()).BoardScreen },
+  { path: '/places/:ledger/:account', load: async () => (await board()).BoardScreen },
+  { path: '/add', load: async () => (await add()).AddScreen },
+  {
+    path: '/add/:kind',
+    load: async () => (await import('./screens/form/form-screen.tsx')).FormScreen,
+  },
+  {
+    path: '/records/:id',
+    load: async () => (await import('./screens/record/record-screen.tsx')).RecordScreen,
+  },
+  {
+    path: '/records/:id/edit',
+    load: async () => (await import('./screens/form/edit-screen.tsx')).EditScreen,
+  },
+  { path: '/find', load: async () => (await import('./screens/find/find-screen.tsx')).FindScreen },
+  {
+    path: '/families',
+    load: async () => (await import('./screens/families/families-screen.tsx')).FamiliesScreen,
+  },
+  {
+    path: '/families/:family',
+    load: async () => (await import('./screens/family/family-screen.tsx')).FamilyScreen,
+  },
+  {
+    path: '/stalls',
+    load: async () => (await import('./screens/stalls/stalls-screen.tsx')).StallsScreen,
+  },
+  {
+    path: '/stalls/:stall',
+    load: async () => (await import('./screens/stall/stall-screen.tsx')).StallScreen,
+  },
+  {
+    path: '/count',
+    load: async () => (await import('./screens/count/count-screen.tsx')).CountScreen,
+  },
+  {
+    path: '/set-up',
+    load: async () => (await import('./screens/set-up/set-up-screen.tsx')).SetUpScreen,
+  },
+  {
+    path: '/products',
+    load: async () => (await import('./screens/products/products-screen.tsx')).ProductsScreen,
+  },
+  {
+    path: '/prizes',
+    load: async () => (await import('./screens/prizes/prizes-screen.tsx')).PrizesScreen,
+  },
+  {
+    path: '/closing',
+    load: async () => (await import('./screens/closing/closing-screen.tsx')).ClosingScreen,
+  },
+];
+
+export interface Found {
+  readonly load: () => Promise<Screen>;
+  readonly params: Readonly<Record<string, string>>;
+}
+
+/** The page at an address, with the parts of the address it names. */
+export function routeAt(path: string): Found | undefined {
+  for (const route of routes) {
+    const params = paramsOf(route.path, path);
+    if (params !== undefined) return { load: route.load, params };
+  }
+  return undefined;
+}
+
+function paramsOf(pattern: string, path: string): Record<string, string> | undefined {
+  const wanted = pattern.split('/');
+  const given = path.replace(/(.)\/$/, '$1').split('/');
+  if (wanted.length !== given.length) return undefined;
+  const params: Record<string, string> = {};
+  for (const [place, part] of wanted.entries()) {
+    const said = given[place] ?? '';
+    if (part.startsWith(':')) params[part.slice(1)] = decodeURIComponent(said);
+    else if (part !== said) return undefined;
+  }
+  return params;
+}
