@@ -1,10 +1,29 @@
 import { defineConfig } from 'vitest/config';
 
+const patience = { testTimeout: 120_000, hookTimeout: 120_000 };
+
 // biome-ignore lint/style/noDefaultExport: the tool reads its settings from the default export
 export default defineConfig({
   test: {
-    include: ['{src,checks,simulation,scenarios}/**/*.test.{ts,tsx}'],
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: ['{src,checks,simulation,scenarios}/**/*.test.{ts,tsx}'],
+          exclude: ['checks/browser/**'],
+          ...patience,
+        },
+      },
+      {
+        test: {
+          name: 'browser',
+          include: ['checks/browser/**/*.test.ts'],
+          globalSetup: ['checks/browser/build-app.ts'],
+          // One browser at a time: two would fight for two cores, and time out.
+          fileParallelism: false,
+          ...patience,
+        },
+      },
+    ],
   },
 });
