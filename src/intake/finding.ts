@@ -1,3 +1,5 @@
+import { hasCardNumber } from '../records/card-number.ts';
+
 /**
  * What is not right about something that was read: where it is, what was said, what is wanted.
  * Findings are data; a reader collects as many as it can and never stops at the first.
@@ -9,7 +11,7 @@ export interface Finding {
   readonly record?: string;
   /** The path of the field, like `lines.honey`; empty for the line as a whole. */
   readonly field: string;
-  /** What was there, shortened to fit one line. */
+  /** What was there, shortened to fit one line; undefined where nothing was. */
   readonly said: unknown;
   /** What is wanted, in words for a person. */
   readonly wanted: string;
@@ -18,12 +20,14 @@ export interface Finding {
 }
 
 const SAID_MAX = 80;
+const FIELD_MAX = 120;
+const HIDDEN = 'what looks like a payment card number';
+const BREAKS = /[\p{Cc}\p{Zl}\p{Zp}\p{Bidi_Control}]+/gu;
 
 /** What was said, short enough for one line and without line breaks or control characters. */
 export function shortSaid(said: unknown): string {
   const text = said === undefined ? 'nothing' : (JSON.stringify(said) ?? String(said));
-  const oneLine = text.replace(/\p{Cc}+/gu, ' ');
-  return oneLine.length > SAID_MAX ? `${oneLine.slice(0, SAID_MAX - 1)}…` : oneLine;
+  return cut(text.replace(BREAKS, ' '), SAID_MAX);
 }
 
 /** A finding as one line: `book.jsonl, line 7, lines.honey: said -3, wanted a whole number…`. */
@@ -31,4 +35,32 @@ export function findingLine(finding: Finding, source: string): string {
   const field = finding.field === '' ? '' : `, ${finding.field}`;
   const said = shortSaid(finding.said);
   return `${source}, line ${finding.line}${field}: said ${said}, wanted ${finding.wanted}`;
+}
+
+/**
+ * What was there as a small value that is safe to show and to store: long text is cut, a list or
+ * an object becomes words, and a card number is never repeated.
+ */
+export function saidOf(value: unknown): unknown {
+  if (typeof value === 'string') return hasCardNumber(value) ? HIDDEN : cut(value, SAID_MAX);
+  if (typeof value === 'number') return hasCardNumber(String(value)) ? HIDDEN : plainNumber(value);
+  if (Array.isArray(value)) return `a list of ${value.length}`;
+  if (typeof value === 'object' && value !== null) return 'an object';
+  return value;
+}
+
+/** A field's path as text, safe to show; a part that holds a card number is not repeated. */
+export function fieldPath(parts: readonly (string | number)[]): string {
+  const path = parts.join('.');
+  return hasCardNumber(path) ? HIDDEN : cut(path.replace(BREAKS, ' '), FIELD_MAX);
+}
+
+/** JSON has no infinity: it would be shown as null. */
+function plainNumber(value: number): number | string {
+  return Number.isFinite(value) ? value : String(value);
+}
+
+function cut(text: string, most: number): string {
+  // A cut between the halves of a character would leave half of one behind.
+  return text.length > most ? `${text.slice(0, most - 1).toWellFormed()}…` : text;
 }
