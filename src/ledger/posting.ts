@@ -120,16 +120,23 @@ export function post(record: MovementRecord, context: PostingContext, mover: Mov
   rule(record, context, mover);
 }
 
-function neighbour(id: string): string {
-  return `neighbour:${id}`;
-}
+const neighbour = accountNamer('neighbour');
+const sellerAccount = accountNamer('seller');
+const owed = accountNamer('owed');
 
-function sellerAccount(seller: string): string {
-  return `seller:${seller}`;
-}
-
-function owed(seller: string): string {
-  return `owed:${seller}`;
+/**
+ * Names accounts like `owed:ada`. Each name is made once: joining texts anew for every posting
+ * took a third of the time of folding a large book.
+ */
+function accountNamer(family: string): (id: string) => string {
+  const names = new Map<string, string>();
+  return (id) => {
+    const known = names.get(id);
+    if (known !== undefined) return known;
+    const name = `${family}:${id}`;
+    names.set(id, name);
+    return name;
+  };
 }
 
 /** Cash and cheques are in the cash box until they are banked; card takings are still on their way. */

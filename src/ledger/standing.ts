@@ -1,3 +1,4 @@
+import { IdTable } from '../base/id-table.ts';
 import { type BookRecord, byWritten } from '../records/record.ts';
 
 /**
@@ -9,28 +10,38 @@ import { type BookRecord, byWritten } from '../records/record.ts';
  * is itself removed takes nothing away any more.
  */
 export class Standing {
-  readonly #byId = new Map<string, BookRecord>();
+  readonly #records: BookRecord[];
+  /** Place in `#records` by id. */
+  readonly #places: IdTable;
   readonly #claimsOn = new Map<string, BookRecord[]>();
 
+  /** @param places the place of each of `records` by its id, all ids distinct */
+  constructor(records: BookRecord[] = [], places: IdTable = new IdTable()) {
+    this.#records = records;
+    this.#places = places;
+    for (const record of records) this.#noteClaim(record);
+  }
+
   get size(): number {
-    return this.#byId.size;
+    return this.#records.length;
   }
 
   get(id: string): BookRecord | undefined {
-    return this.#byId.get(id);
+    const place = this.#places.placeOf(id);
+    return place === undefined ? undefined : this.#records[place];
   }
 
-  records(): IterableIterator<BookRecord> {
-    return this.#byId.values();
+  /** Every record, counting or not, in the order they were added. */
+  records(): readonly BookRecord[] {
+    return this.#records;
   }
 
-  add(record: BookRecord): void {
-    this.#byId.set(record.id, record);
-    const target = claimedBy(record);
-    if (target === undefined) return;
-    const claims = this.#claimsOn.get(target);
-    if (claims === undefined) this.#claimsOn.set(target, [record]);
-    else claims.push(record);
+  /** False where the id is already there: nothing changed. */
+  add(record: BookRecord): boolean {
+    if (this.#places.add(record.id) === undefined) return false;
+    this.#records.push(record);
+    this.#noteClaim(record);
+    return true;
   }
 
   /** True where nothing in force stands for the record or removes it, and it lost no conflict. */
@@ -43,7 +54,7 @@ export class Standing {
 
   /** The record that counts for an id after all its edits; undefined once it was removed. */
   currentOf(id: string): BookRecord | undefined {
-    let current = this.#byId.get(id);
+    let current = this.get(id);
     const seen = new Set<string>();
     while (current !== undefined && !seen.has(current.id)) {
       seen.add(current.id);
@@ -88,8 +99,16 @@ export class Standing {
     return touched;
   }
 
+  #noteClaim(record: BookRecord): void {
+    const target = claimedBy(record);
+    if (target === undefined) return;
+    const claims = this.#claimsOn.get(target);
+    if (claims === undefined) this.#claimsOn.set(target, [record]);
+    else claims.push(record);
+  }
+
   #targetOf(id: string): string | undefined {
-    const record = this.#byId.get(id);
+    const record = this.get(id);
     return record === undefined ? undefined : claimedBy(record);
   }
 
