@@ -18,13 +18,16 @@ export interface Arrived {
   readonly record: BookRecord;
 }
 
-/** What an append did: which were new, and which the book already had word for word. */
+/**
+ * What an append did: which were new, and which the book already had word for word. A record that
+ * is repeated within one append is added once and not named again.
+ */
 export interface Appended {
   readonly added: readonly Arrived[];
   readonly already: readonly string[];
 }
 
-/** Why nothing of an append was written. All of it is refused, or none. */
+/** Why nothing of an append was written. All of it is refused, or none; `detail` is one line. */
 export type AppendRefusal =
   | { readonly name: 'same_id_with_other_content'; readonly ids: readonly string[] }
   | { readonly name: 'store_is_full'; readonly detail: string }

@@ -1,4 +1,3 @@
-import type { Outcome } from '../base/outcome.ts';
 import type { Header } from '../records/header.ts';
 import type { BookName, Journal } from './journal.ts';
 
@@ -6,24 +5,13 @@ import type { BookName, Journal } from './journal.ts';
 export interface Store {
   /** Every book kept here, with its header, in the order of group and season ids. */
   books(): Promise<readonly Header[]>;
-  /** Opens a book, making it where it is new. */
+  /** Opens a book, making it where it is new (unless writing is stopped). */
   open(book: BookName): Promise<Journal>;
   /**
-   * Writes a copy that is consistent although the store goes on being used, reads it back and
-   * compares it record by record before it says it is good.
+   * What integrity checks found, one line for each thing: while there is any, writing is stopped
+   * and only undamaged records are read.
    */
-  backup(path: string): Promise<Outcome<BackupMade, BackupRefusal>>;
-  /** What integrity checks found at opening; writing is stopped while this is not empty. */
   readonly damage: readonly string[];
+  /** Finishes what is waiting, then lets go of the store. Nothing may be called afterwards. */
   close(): Promise<void>;
 }
-
-export interface BackupMade {
-  readonly path: string;
-  readonly records: number;
-}
-
-export type BackupRefusal =
-  | { readonly name: 'target_exists'; readonly path: string }
-  | { readonly name: 'store_is_damaged'; readonly detail: string }
-  | { readonly name: 'copy_differs'; readonly detail: string };

@@ -1,0 +1,110 @@
+import { chmodSync, closeSync, existsSync, openSync, statSync } from 'node:fs';
+import { DatabaseSync } from 'node:sqlite';
+import { done, type Outcome, refused } from '../../base/outcome.ts';
+import { APPLICATION_ID, LAYOUT_VERSION, makeLayout } from './layout.ts';
+import { syncFolderOf, writeFailure } from './new-file.ts';
+import { applySettings, settingsNotKept } from './settings.ts';
+import { errorText } from './sqlite-failure.ts';
+
+/**
+ * Opens the one file of a store so that what is acknowledged survives, or refuses to start. What
+ * the records in it are worth is looked at afterwards (verify.ts).
+ *
+ * Never open the store's file by other means in this process while it is open: closing any handle
+ * of a file lets go of all POSIX locks on it (sqlite.org/howtocorrupt.html, section 2.2).
+ */
+
+/** Why a store was not opened; `message` is one line with what to do next. */
+export interface OpenRefusal {
+  readonly name:
+    | 'store_in_use'
+    | 'store_is_newer'
+    | 'not_a_store'
+    | 'store_is_unreadable'
+    | 'store_is_full'
+    | 'store_cannot_open'
+    | 'settings_not_kept';
+  readonly path: string;
+  readonly message: string;
+}
+
+export type Opened = Outcome<DatabaseSync, OpenRefusal>;
+
+/** Only the owner of the data may read or write it: children's names are in it. */
+const OWNER_ONLY = 0o600;
+
+export function openDatabase(path: string): Opened {
+  let db: DatabaseSync | undefined;
+  try {
+    keepToOwner(path);
+    // No waiting here: a file that is in use is told at once. Waiting is set with the settings.
+    db = new DatabaseSync(path, { timeout: 0 });
+    const refusal = prepare(db, path);
+    if (refusal === undefined) return done(db);
+    db.close();
+    return refused(refusal);
+  } catch (error) {
+    db?.close();
+    return refused(refusalOf(error, path));
+  }
+}
+
+function prepare(db: DatabaseSync, path: string): OpenRefusal | undefined {
+  db.exec('pragma locking_mode = exclusive');
+  const state = stateOf(db);
+  if (state === 'newer') return refusal('store_is_newer', path);
+  if (state === 'foreign') return refusal('not_a_store', path);
+  applySettings(db);
+  if (state === 'empty') makeLayout(db);
+  syncFolderOf(path);
+  const notKept = settingsNotKept(db);
+  if (notKept.length > 0) return refusal('settings_not_kept', path, notKept.join(', '));
+  return undefined;
+}
+
+/** Read before anything is set, so that a file that is not ours is left as it is. */
+function stateOf(db: DatabaseSync): 'ours' | 'empty' | 'newer' | 'foreign' {
+  const application = pragma(db, 'application_id');
+  const version = pragma(db, 'user_version');
+  if (application === APPLICATION_ID) return version > LAYOUT_VERSION ? 'newer' : 'ours';
+  const parts = Number(db.prepare('select count(*) as n from sqlite_schema').get()?.n);
+  return application === 0 && version === 0 && parts === 0 ? 'empty' : 'foreign';
+}
+
+function pragma(db: DatabaseSync, name: string): number {
+  return Number(db.prepare(`pragma ${name}`).get()?.[name]);
+}
+
+/** Makes the file where it is new, and narrows who may read it. Never opens one that is there. */
+function keepToOwner(path: string): void {
+  if (!existsSync(path)) closeSync(openSync(path, 'wx', OWNER_ONLY));
+  if ((statSync(path).mode & 0o777) !== OWNER_ONLY) chmodSync(path, OWNER_ONLY);
+}
+
+function refusalOf(error: unknown, path: string): OpenRefusal {
+  const failure = writeFailure(error);
+  if (failure === undefined) throw error;
+  return refusal(NAMES[failure], path, errorText(error));
+}
+
+const NAMES = {
+  full: 'store_is_full',
+  'in-use': 'store_in_use',
+  damaged: 'store_is_unreadable',
+  'disk-failed': 'store_cannot_open',
+  'cannot-open': 'store_cannot_open',
+} as const;
+
+const WORDS: Readonly<Record<OpenRefusal['name'], string>> = {
+  store_in_use: 'is already open in another Cratebook; close that one, or use it',
+  store_is_newer: 'was written by a newer Cratebook; install that one to open it',
+  not_a_store: 'is not a Cratebook store; choose another file',
+  store_is_unreadable: 'cannot be read; keep it as it is and restore the newest backup beside it',
+  store_is_full: 'cannot be opened: the disk is full; free some space and start again',
+  store_cannot_open: 'cannot be opened; check that the folder is there and yours to write',
+  settings_not_kept: 'does not keep the settings that make saving safe; move it to a local disk',
+};
+
+function refusal(name: OpenRefusal['name'], path: string, detail = ''): OpenRefusal {
+  return { name, path, message: `${path} ${WORDS[name]}${detail === '' ? '' : ` (${detail})`}` };
+}

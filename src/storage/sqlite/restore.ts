@@ -1,0 +1,92 @@
+import { chmodSync, constants, copyFileSync, existsSync, rmSync } from 'node:fs';
+import { DatabaseSync } from 'node:sqlite';
+import { done, type Outcome, refused } from '../../base/outcome.ts';
+import { compareCopy } from './compare-copy.ts';
+import { giveName, writeFailure } from './new-file.ts';
+import { openDatabase } from './open-database.ts';
+import { errorText } from './sqlite-failure.ts';
+import { verify } from './verify.ts';
+
+/** A new store file from a backup, verified and compared before it gets its name. */
+export interface Restored {
+  readonly path: string;
+  readonly records: number;
+}
+
+/** Why nothing was restored; no file was made. `detail` is one line. */
+export interface RestoreRefusal {
+  readonly name:
+    | 'target_exists'
+    | 'target_is_full'
+    | 'cannot_write'
+    | 'backup_is_missing'
+    | 'backup_is_in_use'
+    | 'backup_is_damaged'
+    | 'backup_is_unreadable'
+    | 'copy_differs';
+  readonly detail: string;
+}
+
+export type RestoreOutcome = Outcome<Restored, RestoreRefusal>;
+
+/** Reads the backup, never writes to it; never writes over a file that is there. */
+export async function restoreSqliteStore(from: string, to: string): Promise<RestoreOutcome> {
+  const why = whyNot(from, to);
+  if (why !== undefined) return refused(why);
+  const part = `${to}.part`;
+  try {
+    rmSync(part, { force: true });
+    copyFileSync(from, part, constants.COPYFILE_EXCL);
+    chmodSync(part, 0o600);
+    const records = checkCopy(from, part);
+    if (!records.ok) return records;
+    return giveName(part, to)
+      ? done({ path: to, records: records.value })
+      : refused(targetExists(to));
+  } catch (error) {
+    const failure = writeFailure(error);
+    if (failure === undefined) throw error;
+    const name = failure === 'full' ? 'target_is_full' : 'cannot_write';
+    return refused({ name, detail: errorText(error) });
+  } finally {
+    rmSync(part, { force: true });
+  }
+}
+
+function whyNot(from: string, to: string): RestoreRefusal | undefined {
+  if (existsSync(to)) return targetExists(to);
+  if (!existsSync(from)) {
+    return { name: 'backup_is_missing', detail: `there is no file ${from}; check its name` };
+  }
+  if (!existsSync(`${from}-wal`)) return undefined;
+  // Part of a store in use is in its log: a copy of the one file would lose it.
+  const detail = `${from} is a store in use, not a backup; make one with the command backup`;
+  return { name: 'backup_is_in_use', detail };
+}
+
+function targetExists(path: string): RestoreRefusal {
+  return { name: 'target_exists', detail: `${path} is there already; choose a new name` };
+}
+
+/** Opens the copy as a store would be opened, and compares all of it with the backup. */
+function checkCopy(from: string, part: string): Outcome<number, RestoreRefusal> {
+  const opened = openDatabase(part);
+  if (!opened.ok) {
+    const detail = opened.refusal.message.replaceAll(part, from);
+    return refused({ name: 'backup_is_unreadable', detail });
+  }
+  const copy = opened.value;
+  const original = new DatabaseSync(from, { readOnly: true });
+  try {
+    const [fault] = verify(copy).damage;
+    if (fault !== undefined) return refused({ name: 'backup_is_damaged', detail: fault });
+    const { records, difference } = compareCopy(original, copy);
+    const kept = Number(original.prepare('select count(*) as n from record').get()?.n);
+    if (difference === undefined && kept === records) return done(records);
+    const detail = difference ?? `the backup has ${kept} records, the copy ${records}`;
+    return refused({ name: 'copy_differs', detail });
+  } finally {
+    original.close();
+    copy.close();
+  }
+}
