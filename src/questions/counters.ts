@@ -18,8 +18,10 @@ export function countersNotice(ledger: Ledger, first: string, second: string): C
   if (one === '' && other === '') return 'nobody';
   if (one === '' || other === '') return 'one';
   if (one === other) return 'same-person';
-  const families = familiesNamed(ledger, one).intersection(familiesNamed(ledger, other));
-  if (families.size > 0) return 'same-family';
+  const families = familiesNamed(ledger, other);
+  // Not Set.intersection: phones of a few years ago do not have it.
+  const share = [...familiesNamed(ledger, one)].some((family) => families.has(family));
+  if (share) return 'same-family';
   const last = lastName(one);
   return last !== '' && last === lastName(other) ? 'same-last-name' : 'two';
 }
