@@ -27,12 +27,12 @@ export function countersNotice(ledger: Ledger, first: string, second: string): C
 }
 
 /** Families known under a name: that of the adult, or of the account. */
-function familiesNamed(ledger: Ledger, name: string): Set<string> {
+function familiesNamed(ledger: Ledger, name: string): string[] {
   const families = [...ledger.setup.families.values()];
   const named = families.filter(
     (family) => plain(family.name) === name || plain(family.family) === name,
   );
-  return new Set(named.map((family) => family.family));
+  return named.map((family) => family.family);
 }
 
 function plain(name: string): string {

@@ -1,6 +1,118 @@
+import { useState } from 'preact/hooks';
+import { type FamilyBalance, familyBalances } from '../../../questions/family-balances.ts';
+import { useBook } from '../../book.ts';
+import { TextField } from '../../parts/field.tsx';
+import { Money, Units } from '../../parts/figures.tsx';
+import { Notice } from '../../parts/notice.tsx';
+import { Owed } from '../../parts/owed.tsx';
 import { Page } from '../../parts/page.tsx';
-import type { ScreenProps } from '../../routes.ts';
+import { PaperLinks } from '../../parts/paper-links.tsx';
+import { type Column, Table } from '../../parts/table.tsx';
 
-export function FamiliesScreen(_props: ScreenProps) {
-  return <Page title="Families">Being built.</Page>;
+type Standing = 'all' | 'to-pay' | 'in-credit' | 'even';
+
+const STANDINGS: readonly (readonly [Standing, string])[] = [
+  ['all', 'All'],
+  ['to-pay', 'Still to pay'],
+  ['in-credit', 'In credit'],
+  ['even', 'Even'],
+];
+
+/** Every family with what it has out and still has to pay; the totals are the ledger's. */
+export function FamiliesScreen() {
+  const { ledger } = useBook();
+  const [text, setText] = useState('');
+  const [standing, setStanding] = useState<Standing>('all');
+  const answer = familyBalances(ledger);
+  const shown = answer.families.filter(
+    (family) => matchesText(family, text) && matchesStanding(family, standing),
+  );
+  return (
+    <Page
+      title="Families"
+      lead={
+        <span class="figures">
+          <Units units={answer.unitsOut} word="units out" /> <Money minor={answer.stillToPay} />
+          still to pay, <Money minor={answer.inCredit} /> in credit
+        </span>
+      }
+      actions={<PaperLinks paper="statements" words="All statements" />}
+    >
+      {answer.unplaced !== 0 && (
+        <Notice tone="stop" title="Some payments or goods stand under a seller who has no family.">
+          <p>
+            <Owed minor={answer.unplaced} />. Give the seller a family in{' '}
+            <a href="/set-up/sellers">set-up</a>, or edit those records.
+          </p>
+        </Notice>
+      )}
+      <div class="filter no-print">
+        <TextField label="Find a family or seller" value={text} onValue={setText} />
+        <div class="chips" role="radiogroup" aria-label="Show">
+          {STANDINGS.map(([value, words]) => (
+            <label class="chip" key={value}>
+              <input
+                type="radio"
+                name="standing"
+                checked={standing === value}
+                onChange={() => setStanding(value)}
+              />
+              <span>{words}</span>
+            </label>
+          ))}
+        </div>
+      </div>
+      <Table
+        caption={`${shown.length} of ${answer.families.length} families`}
+        rows={shown}
+        keyOf={(family) => family.family}
+        columns={columns}
+        none={
+          answer.families.length === 0
+            ? 'No family yet. Paste a list in set-up, or add one there.'
+            : 'No family fits. Clear the filter.'
+        }
+        {...(shown.length === answer.families.length
+          ? {
+              foot: [
+                'Together',
+                '',
+                <Units units={answer.unitsOut} plain />,
+                <Owed minor={answer.owes} />,
+              ],
+            }
+          : {})}
+      />
+    </Page>
+  );
+}
+
+const columns: readonly Column<FamilyBalance>[] = [
+  {
+    head: 'Family',
+    cell: (family) => <a href={`/families/${family.family}`}>{family.name}</a>,
+  },
+  {
+    head: 'Sellers',
+    cell: (family) => family.sellers.map((seller) => seller.name).join(', '),
+  },
+  { head: 'Units out', number: true, cell: (family) => <Units units={family.unitsOut} plain /> },
+  { head: 'Account', number: true, cell: (family) => <Owed minor={family.owes} /> },
+];
+
+function matchesText(family: FamilyBalance, text: string): boolean {
+  const wanted = plain(text);
+  const names = [family.name, family.family, ...family.sellers.map((seller) => seller.name)];
+  return names.some((name) => plain(name).includes(wanted));
+}
+
+function matchesStanding(family: FamilyBalance, standing: Standing): boolean {
+  if (standing === 'all') return true;
+  if (standing === 'even') return family.owes === 0;
+  return standing === 'to-pay' ? family.owes > 0 : family.owes < 0;
+}
+
+/** Without case and accents, so that "zoe" finds "Zoë". */
+function plain(text: string): string {
+  return text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().trim();
 }

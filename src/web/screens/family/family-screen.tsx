@@ -1,6 +1,75 @@
+import { type FamilyAccount, familyAccount } from '../../../questions/family-account.ts';
+import { sellersOf } from '../../../questions/ordered-against-taken.ts';
+import { useBook } from '../../book.ts';
+import { Owed } from '../../parts/owed.tsx';
 import { Page } from '../../parts/page.tsx';
+import { PaperLinks } from '../../parts/paper-links.tsx';
 import type { ScreenProps } from '../../routes.ts';
+import { AccountLines } from './account-lines.tsx';
+import { FamilyPayment } from './family-payment.tsx';
+import { OrderedTable } from './ordered-table.tsx';
+import { SellersTable } from './sellers-table.tsx';
 
-export function FamilyScreen(_props: ScreenProps) {
-  return <Page title="Family">Being built.</Page>;
+/** One family: its statement, what it ordered against what it took, and one payment for all. */
+export function FamilyScreen({ params }: ScreenProps) {
+  const { ledger } = useBook();
+  const family = params.family ?? '';
+  const answer = familyAccount(ledger, family);
+  if (!answer.ok) {
+    const words =
+      answer.refusal.name === 'sums_too_large'
+        ? 'An amount in this book is too large to add up. Find and edit it first.'
+        : 'There is no such family in this book.';
+    return (
+      <Page title="Family" above={<a href="/families">Families</a>}>
+        <p>{words}</p>
+      </Page>
+    );
+  }
+  return <Family account={answer.value} />;
+}
+
+function Family({ account }: { readonly account: FamilyAccount }) {
+  const { ledger } = useBook();
+  const sellers = sellersOf(ledger, account.family);
+  const first = sellers[0];
+  return (
+    <Page
+      title={account.name}
+      above={<a href="/families">Families</a>}
+      lead={
+        <>
+          {account.sellers.map((seller) => seller.name).join(', ')} ·{' '}
+          <Owed minor={account.stillToPay} />
+        </>
+      }
+      actions={<PaperLinks paper="statement" about={account.family} words="Statement" print />}
+      layout="family-page"
+    >
+      <div class="two-columns">
+        <section class="main-column" aria-labelledby="statement">
+          <h2 id="statement">Statement</h2>
+          <AccountLines account={account} />
+        </section>
+        <div class="side-column no-print">
+          <FamilyPayment key={account.family} account={account} />
+          {first !== undefined && (
+            <p class="button-row">
+              <a class="button button-plain" href={`/add/handover?seller=${first}`}>
+                Goods out
+              </a>
+              <a class="button button-plain" href={`/add/return?seller=${first}`}>
+                Goods back
+              </a>
+              <a class="button button-plain" href={`/add/order?seller=${first}`}>
+                Family order
+              </a>
+            </p>
+          )}
+        </div>
+      </div>
+      <SellersTable account={account} />
+      <OrderedTable sellers={sellers} />
+    </Page>
+  );
 }

@@ -1,0 +1,54 @@
+import type { AccountLine, FamilyAccount } from '../../../questions/family-account.ts';
+import { sellerName } from '../../../statements/account-name.ts';
+import { dayText } from '../../../statements/day-text.ts';
+import { useBook } from '../../book.ts';
+import { Money } from '../../parts/figures.tsx';
+import { Owed } from '../../parts/owed.tsx';
+import { Sentence } from '../../parts/sentence.tsx';
+import { type Column, Table } from '../../parts/table.tsx';
+
+interface Row extends AccountLine {
+  readonly place: number;
+}
+
+/** Every dated line of a family's account; each opens its record. */
+export function AccountLines({ account }: { readonly account: FamilyAccount }) {
+  const { ledger } = useBook();
+  const several = account.sellers.length > 1;
+  const columns: readonly Column<Row>[] = [
+    { head: 'Day', cell: (line) => <span class="day">{dayText(line.date)}</span> },
+    {
+      head: 'What happened',
+      cell: (line) => (
+        <>
+          <Sentence record={ledger.standing.get(line.record)} />
+          {several && <span class="only-print"> ({sellerName(ledger.setup, line.seller)})</span>}
+        </>
+      ),
+    },
+    { head: 'Changes by', number: true, cell: (line) => <Change minor={line.minor} /> },
+    { head: 'Account after it', number: true, cell: (line) => <Owed minor={line.stillToPay} /> },
+  ];
+  return (
+    <Table
+      caption={`${account.lines.length} lines`}
+      hideCaption
+      rows={account.lines.map((line, place) => ({ ...line, place }))}
+      keyOf={(line) => `${line.place}`}
+      columns={columns}
+      none="No goods and no payment yet."
+      foot={['', 'At the end', '', <Owed key="end" minor={account.stillToPay} />]}
+    />
+  );
+}
+
+/** More to pay with a plus, less with a minus; a share-out changes credit only. */
+function Change({ minor }: { readonly minor: number }) {
+  if (minor === 0) return <span class="soft">no money</span>;
+  return (
+    <>
+      {minor > 0 && '+'}
+      <Money minor={minor} plain />
+    </>
+  );
+}

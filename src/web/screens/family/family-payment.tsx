@@ -1,0 +1,101 @@
+import { useState } from 'preact/hooks';
+import { refused } from '../../../base/outcome.ts';
+import type { FamilyAccount } from '../../../questions/family-account.ts';
+import { nextReceipt } from '../../../questions/next-receipt.ts';
+import { spreadFamilyPayment } from '../../../questions/spread-payment.ts';
+import { useBook } from '../../book.ts';
+import { AmountField } from '../../parts/amount-field.tsx';
+import { Button } from '../../parts/button.tsx';
+import { LateField, useLate } from '../../parts/closed-season.tsx';
+import { ChoiceField, DayField, TextField } from '../../parts/field.tsx';
+import { ErrorSummary } from '../../parts/notice.tsx';
+import { useSaving } from '../../parts/saving.ts';
+import { type PaymentTyped, paymentDrafts, typedCents } from './payment-draft.ts';
+import { SpreadTable } from './spread-table.tsx';
+
+const TENDERS = [
+  { value: 'cash', words: 'Cash' },
+  { value: 'cheque', words: 'Cheque' },
+  { value: 'card', words: 'Card' },
+];
+
+/** One payment of the whole family; how it is spread over its sellers is shown before saving. */
+export function FamilyPayment({ account }: { readonly account: FamilyAccount }) {
+  const book = useBook();
+  const { ledger, currency } = book;
+  const empty: PaymentTyped = {
+    amount: '',
+    tender: 'cash',
+    date: book.today(),
+    receipt: nextReceipt(ledger),
+    note: '',
+  };
+  const [typed, setTyped] = useState(empty);
+  const saving = useSaving();
+  const late = useLate();
+  const cents = typedCents(typed, currency);
+  const spread = spreadFamilyPayment(ledger, account.family, cents);
+  const set =
+    <K extends keyof PaymentTyped>(field: K) =>
+    (value: PaymentTyped[K]) =>
+      setTyped({ ...typed, [field]: value });
+  const save = (event: SubmitEvent) => {
+    event.preventDefault();
+    const drafts = paymentDrafts(typed, spread, currency, late.field);
+    const errors = [...(drafts.ok ? [] : drafts.refusal), ...late.errors];
+    void saving.save(errors.length > 0 ? refused(errors) : drafts, () =>
+      setTyped({ ...empty, receipt: nextReceipt(book.ledger) }),
+    );
+  };
+  if (account.sellers.length === 0) {
+    return <p class="none">This family has no seller yet. Add one in set-up.</p>;
+  }
+  const due = spread.owed;
+  return (
+    <form class="panel" onSubmit={save} noValidate aria-labelledby="payment">
+      <h2 id="payment">Payment of the family</h2>
+      <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
+      <AmountField
+        label="Amount"
+        name="amount"
+        value={typed.amount}
+        onValue={set('amount')}
+        error={saving.errorOf('amount')}
+        chips={due > 0 ? [{ minor: due, words: 'all that is to pay' }] : []}
+      />
+      <ChoiceField
+        label="Paid by"
+        name="tender"
+        value={typed.tender}
+        onValue={(tender) => setTyped({ ...typed, tender: tenderOf(tender) })}
+        options={TENDERS}
+      />
+      <div class="side-by-side">
+        <DayField
+          label="Day"
+          name="date"
+          value={typed.date}
+          onValue={set('date')}
+          error={saving.errorOf('date')}
+        />
+        <TextField
+          label="Receipt number"
+          optional
+          value={typed.receipt}
+          onValue={set('receipt')}
+          maxLength={200}
+        />
+      </div>
+      <TextField label="Note" optional value={typed.note} onValue={set('note')} maxLength={500} />
+      {account.sellers.length > 1 && <SpreadTable spread={spread} />}
+      <LateField late={late} error={saving.errorOf('late')} />
+      <Button kind="main" submit disabled={saving.busy}>
+        Save the payment
+      </Button>
+    </form>
+  );
+}
+
+function tenderOf(text: string): PaymentTyped['tender'] {
+  return text === 'cheque' || text === 'card' ? text : 'cash';
+}

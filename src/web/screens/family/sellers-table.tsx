@@ -1,0 +1,42 @@
+import type { FamilyAccount, SellerAccount } from '../../../questions/family-account.ts';
+import { useBook } from '../../book.ts';
+import { LinesWords } from '../../parts/lines-words.tsx';
+import { Owed } from '../../parts/owed.tsx';
+import { type Column, Table } from '../../parts/table.tsx';
+
+/** Where a family has several sellers: what each holds and still has to pay. */
+export function SellersTable({ account }: { readonly account: FamilyAccount }) {
+  const { ledger } = useBook();
+  if (account.sellers.length < 2) return null;
+  const columns: readonly Column<SellerAccount>[] = [
+    {
+      head: 'Seller',
+      cell: (seller) => (
+        <a href={`/places/stock/${encodeURIComponent(`seller:${seller.seller}`)}`}>{seller.name}</a>
+      ),
+    },
+    { head: 'Taken and not brought back', cell: (seller) => <LinesWords lines={seller.held} /> },
+    {
+      head: 'Account',
+      number: true,
+      cell: (seller) => (
+        <Owed
+          minor={ledger.balances.moneyOf(`owed:${seller.seller}`)}
+          to={`/places/money/${encodeURIComponent(`owed:${seller.seller}`)}`}
+        />
+      ),
+    },
+  ];
+  return (
+    <section aria-labelledby="sellers">
+      <h2 id="sellers">Sellers</h2>
+      <Table
+        caption="Sellers of the family"
+        hideCaption
+        rows={account.sellers}
+        keyOf={(seller) => seller.seller}
+        columns={columns}
+      />
+    </section>
+  );
+}
