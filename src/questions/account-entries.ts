@@ -1,6 +1,7 @@
 import type { Ledger } from '../ledger/ledger.ts';
 import type { Lines } from '../records/fields.ts';
 import type { MovementRecord, RecordOf } from '../records/record.ts';
+import { valueOfLines } from './value-of-lines.ts';
 
 /**
  * What one record means for the account of a seller: which parts of the sum it changes, the goods
@@ -222,12 +223,5 @@ function partOf(
   record: Readonly<{ lines: Lines; date: string }>,
   ledger: Ledger,
 ): AccountPart {
-  let units = 0;
-  let minor = 0;
-  for (const product in record.lines) {
-    const count = record.lines[product] ?? 0;
-    units += count;
-    minor += count * ledger.priceOn(product, record.date);
-  }
-  return { part, units, minor };
+  return { part, ...valueOfLines(ledger, record.lines, record.date) };
 }
