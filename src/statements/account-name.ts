@@ -1,5 +1,6 @@
 import type { Ledger } from '../ledger/ledger.ts';
 import type { Setup } from '../ledger/setup.ts';
+import { dayText } from './day-text.ts';
 
 /** Names of things and places as people know them; an id that the set-up lacks is its own name. */
 
@@ -11,11 +12,15 @@ export function productName(setup: Setup, product: string): string {
   return setup.products.get(product)?.name ?? product;
 }
 
-/** A stall by its host shop and day: `Market hall, 2027-03-06`. */
+export function hostName(setup: Setup, host: string): string {
+  return setup.hosts.get(host)?.name ?? host;
+}
+
+/** A stall by its host shop and day: `Market hall, 6 Mar 2027`. */
 export function stallName(setup: Setup, stall: string): string {
   const record = setup.stalls.get(stall);
   if (record === undefined) return stall;
-  return setup.hosts.get(record.host)?.name ?? record.host;
+  return `${hostName(setup, record.host)}, ${dayText(record.starts.slice(0, 10))}`;
 }
 
 const FIXED: Readonly<Record<string, string>> = {
