@@ -20,7 +20,7 @@ export function countersNotice(ledger: Ledger, first: string, second: string): C
   if (one === other) return 'same-person';
   const families = familiesNamed(ledger, other);
   // Not Set.intersection: phones of a few years ago do not have it.
-  const share = [...familiesNamed(ledger, one)].some((family) => families.has(family));
+  const share = familiesNamed(ledger, one).some((family) => families.includes(family));
   if (share) return 'same-family';
   const last = lastName(one);
   return last !== '' && last === lastName(other) ? 'same-last-name' : 'two';

@@ -1,6 +1,80 @@
+import { useState } from 'preact/hooks';
+import { type StallStanding, stallStandings } from '../../../questions/stall-settlement.ts';
+import { stallName } from '../../../statements/account-name.ts';
+import { stallTimeText } from '../../../statements/stall-time-text.ts';
+import { useBook } from '../../book.ts';
+import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
+import { PaperLinks } from '../../parts/paper-links.tsx';
+import { StateMark } from '../../parts/state-mark.tsx';
 import type { ScreenProps } from '../../routes.ts';
+import { ClosedDifference } from '../stalls/closed-difference.tsx';
+import { stallStates } from '../stalls/stall-words.ts';
+import { SettleSheet } from './settle-sheet.tsx';
+import { SettledFacts } from './settled-facts.tsx';
+import { ShareOut } from './share-out.tsx';
+import { Shifts } from './shifts.tsx';
 
-export function StallScreen(_props: ScreenProps) {
-  return <Page title="Stall">Being built.</Page>;
+/** One stall: who is on it, what it took and brought back, its money, and its share-out. */
+export function StallScreen({ params }: ScreenProps) {
+  const book = useBook();
+  const standing = stallStandings(book.ledger, book.today()).find(
+    ({ stall }) => stall.stall === params.stall,
+  );
+  if (standing === undefined) {
+    return (
+      <Page title="Stall" above={<a href="/stalls">Stalls</a>}>
+        <p>
+          There is no such stall in this book. Plan it in <a href="/set-up/stalls">set-up</a>.
+        </p>
+      </Page>
+    );
+  }
+  return <Stall key={standing.stall.stall} standing={standing} />;
+}
+
+function Stall({ standing }: { readonly standing: StallStanding }) {
+  const { ledger } = useBook();
+  const { stall, state, closes, shareouts } = standing;
+  const [editing, setEditing] = useState(false);
+  const { mark, word } = stallStates[state];
+  const close = closes.at(-1);
+  return (
+    <Page
+      title={stallName(ledger.setup, stall.stall)}
+      above={<a href="/stalls">Stalls</a>}
+      lead={
+        <>
+          {stallTimeText(stall.starts, stall.ends)} · <StateMark mark={mark} word={word} />
+        </>
+      }
+      actions={<PaperLinks paper="count-sheet" words="Count sheet" />}
+    >
+      <p class="caution">
+        Local rules first: two adults at all times, children clear of traffic, shade and water in
+        heat, lift cases with two, cash with adults only and never in sight.
+      </p>
+      <Shifts stall={stall} />
+      <section aria-labelledby="settle">
+        <h2 id="settle">{close === undefined ? 'Settle the stall' : 'Settled'}</h2>
+        {closes.length > 1 && (
+          <Notice tone="stop" title={`This stall was settled ${closes.length} times.`}>
+            <p>Open both records, compare them, and remove the one that is not right.</p>
+          </Notice>
+        )}
+        {closes.map((one) => (
+          <p class="figures" key={one.id}>
+            <ClosedDifference close={one} />
+          </p>
+        ))}
+        {close !== undefined && !editing && (
+          <SettledFacts close={close} onEdit={() => setEditing(true)} />
+        )}
+        {(close === undefined || editing) && (
+          <SettleSheet stall={stall} close={close} onDone={() => setEditing(false)} />
+        )}
+      </section>
+      {(close !== undefined || shareouts.length > 0) && <ShareOut standing={standing} />}
+    </Page>
+  );
 }

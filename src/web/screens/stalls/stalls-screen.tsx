@@ -1,6 +1,68 @@
+import { type StallStanding, stallStandings } from '../../../questions/stall-settlement.ts';
+import { stallName } from '../../../statements/account-name.ts';
+import { dayText } from '../../../statements/day-text.ts';
+import { useBook } from '../../book.ts';
+import { Units } from '../../parts/figures.tsx';
 import { Page } from '../../parts/page.tsx';
-import type { ScreenProps } from '../../routes.ts';
+import { StateMark } from '../../parts/state-mark.tsx';
+import { ClosedDifference } from './closed-difference.tsx';
+import { stallStates } from './stall-words.ts';
 
-export function StallsScreen(_props: ScreenProps) {
-  return <Page title="Stalls">Being built.</Page>;
+/** Every stall by day, with what is still to do about it. */
+export function StallsScreen() {
+  const book = useBook();
+  const standings = stallStandings(book.ledger, book.today());
+  const open = standings.filter(({ state }) => stallStates[state].mark === 'open');
+  const byDay = Map.groupBy(standings, ({ stall }) => stall.starts.slice(0, 10));
+  return (
+    <Page
+      title="Stalls"
+      lead={
+        standings.length === 0
+          ? 'No stall yet. Plan the first one in set-up.'
+          : `${standings.length} stalls, ${open.length} with something to do.`
+      }
+      actions={
+        <a class="button button-plain" href="/set-up/stalls">
+          Plan a stall
+        </a>
+      }
+    >
+      {[...byDay].map(([day, stalls]) => (
+        <section key={day} aria-labelledby={`day-${day}`}>
+          <h2 id={`day-${day}`} class="day-head">
+            {dayText(day)}
+          </h2>
+          <ul class="task-list">
+            {stalls.map((standing) => (
+              <StallRow key={standing.stall.stall} standing={standing} />
+            ))}
+          </ul>
+        </section>
+      ))}
+    </Page>
+  );
+}
+
+function StallRow({ standing }: { readonly standing: StallStanding }) {
+  const { ledger } = useBook();
+  const { stall, state, closes, notSharedUnits } = standing;
+  const { mark, word } = stallStates[state];
+  const clock = `${stall.starts.slice(11)} to ${stall.ends.slice(11)}`;
+  return (
+    <li class="task-row">
+      <a class="task-link" href={`/stalls/${stall.stall}`}>
+        {stallName(ledger.setup, stall.stall)}, {clock}
+      </a>
+      <span class="task-facts">
+        {closes.map((close) => (
+          <ClosedDifference key={close.id} close={close} />
+        ))}
+        {state === 'not-shared' && <Units units={notSharedUnits} word="units not yet shared" />}
+      </span>
+      <span class="task-state">
+        <StateMark mark={mark} word={word} />
+      </span>
+    </li>
+  );
 }
