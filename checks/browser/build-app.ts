@@ -1,6 +1,6 @@
-import { build } from 'vite';
+import { buildApp, isAppBuilt } from '../../src/start/built-app.ts';
 
-/** Builds the app once before the browser tests, so that they never look at an old one. */
+/** Builds the app before the browser tests where it is not up to date. */
 export async function setup(): Promise<void> {
-  await build({ logLevel: 'warn' });
+  if (!isAppBuilt()) await buildApp();
 }

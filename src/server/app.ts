@@ -8,7 +8,7 @@ import { type Route, type RouteName, routeTable } from '../contract/route-table.
 import { namedShapes } from '../contract/shapes.ts';
 import type { Finding } from '../intake/finding.ts';
 import { serveAppFiles } from './app-files.ts';
-import { bodyText, jsonValue } from './body.ts';
+import { bodyBytes, jsonValue } from './body.ts';
 import { foreignTo, protect } from './guard.ts';
 import { type Asked, type Handler, handlers, type ServerParts } from './handlers.ts';
 import { type Problem, problem } from './problem.ts';
@@ -100,10 +100,10 @@ async function checked(context: Context, route: Route): Promise<Outcome<Asked, P
   const misfit = misfits(route.inQuery, query);
   if (repeated || misfit.length > 0) return refused(notAsDescribed(misfit));
   if (route.body === undefined) return done({ context, path, query, body: undefined });
-  const text = await bodyText(context, route.body);
-  if (!text.ok) return text;
-  if (route.body.shape === undefined) return done({ context, path, query, body: text.value });
-  const body = jsonValue(text.value);
+  const bytes = await bodyBytes(context, route.body);
+  if (!bytes.ok) return bytes;
+  if (route.body.shape === undefined) return done({ context, path, query, body: bytes.value });
+  const body = jsonValue(bytes.value);
   if (!body.ok) return body;
   const wrong = bodyProblem(namedShapes[route.body.shape], body.value);
   return wrong === undefined ? done({ context, path, query, body: body.value }) : refused(wrong);

@@ -4,6 +4,9 @@ import type { AppendAnswer, BooksAnswer, NewBook, RecordsAnswer } from '../contr
 import { PAGE_MAX_RECORDS } from '../contract/limits.ts';
 import { BOOK_FILE_TYPE, type RouteName } from '../contract/route-table.ts';
 import { type Finding, findingLine } from '../intake/finding.ts';
+import { readBook } from '../intake/read-book.ts';
+import { readRecord } from '../intake/read-record.ts';
+import { writeBook } from '../intake/write-book.ts';
 import type { Appended, BookName } from '../journal/journal.ts';
 import { BOOK_VERSION, type Header } from '../records/header.ts';
 import type { BookRecord } from '../records/record.ts';
@@ -11,7 +14,6 @@ import { description } from './description.ts';
 import type { KeptBook, Library, NotAppended } from './library.ts';
 import { type Problem, problem } from './problem.ts';
 import type { Sessions } from './sessions.ts';
-import { readBook, readRecord } from './stubs.ts';
 
 /** Findings that one answer names; a broken file may have one a line. */
 const FINDINGS_MAX = 200;
@@ -38,7 +40,7 @@ export interface Asked {
   readonly context: Context;
   readonly path: Readonly<Record<string, string>>;
   readonly query: Readonly<Record<string, string>>;
-  /** The JSON value, or the text of a book file. */
+  /** The JSON value, or the bytes of a book file. */
   readonly body: unknown;
 }
 
@@ -126,8 +128,8 @@ function recordsOf(body: unknown): Outcome<readonly BookRecord[], Problem> {
   const findings: Finding[] = [];
   for (const [index, value] of said.entries()) {
     const read = readRecord(value, index + 1);
-    if (read.ok) records.push(read.value);
-    else findings.push(...read.refusal);
+    if (read.record !== undefined) records.push(read.record);
+    findings.push(...read.findings.filter((finding) => finding.severity === 'error'));
   }
   return findings.length === 0 ? done(records) : refused(withFindings(findings));
 }
@@ -148,9 +150,12 @@ async function exportFile(
   const { group, season } = book.journal.book;
   const header: Header = { book: BOOK_VERSION, group, season, exported };
   const arrived = await book.journal.readSince(0);
-  const lines = [header, ...arrived.map((each) => each.record)].map((line) => JSON.stringify(line));
+  const text = writeBook(
+    header,
+    arrived.map((each) => each.record),
+  );
   return done(
-    asked.context.body(`${lines.join('\n')}\n`, 200, {
+    asked.context.body([...text].join(''), 200, {
       'Content-Type': `${BOOK_FILE_TYPE}; charset=utf-8`,
       'Content-Disposition': `attachment; filename="${group}-${season}.jsonl"`,
     }),
@@ -158,10 +163,11 @@ async function exportFile(
 }
 
 async function importFile(library: Library, asked: Asked): Promise<Outcome<Response, Problem>> {
-  const read = readBook(String(asked.body));
-  if (!read.ok) return refused(withFindings(read.refusal));
+  // A body that no shape names comes as its bytes.
+  const { header, records, findings } = readBook([asked.body as Uint8Array]);
+  const errors = findings.filter((finding) => finding.severity === 'error');
+  if (header === undefined || errors.length > 0) return refused(withFindings(errors));
   const name = bookNameOf(asked);
-  const { header, records } = read.value;
   if (header.group !== name.group || header.season !== name.season) {
     const message = `This file is the book ${header.group} ${header.season}. Add it to that one.`;
     return refused(problem('other_book', message));

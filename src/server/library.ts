@@ -45,7 +45,7 @@ function keyOf(book: BookName): string {
  */
 export class KeptBook {
   readonly journal: Journal;
-  #ledger = new Ledger();
+  #ledger = Ledger.of([]);
   #last = 0;
   #turn: Promise<unknown> = Promise.resolve();
 
@@ -100,7 +100,7 @@ export class KeptBook {
   }
 
   #drop(): void {
-    this.#ledger = new Ledger();
+    this.#ledger = Ledger.of([]);
     this.#last = 0;
   }
 

@@ -7,7 +7,6 @@ import type { Finding } from '../intake/finding.ts';
  */
 const statusByName = {
   not_json: 400,
-  not_utf8: 400,
   nested_too_deep: 400,
   not_as_described: 400,
   key_not_valid: 401,
@@ -28,7 +27,6 @@ const statusByName = {
   findings: 422,
   program_error: 500,
   store_is_damaged: 503,
-  stopping: 503,
   store_is_full: 507,
 } as const;
 

@@ -1,4 +1,5 @@
 import { createInterface } from 'node:readline';
+import { buildApp, isAppBuilt } from './built-app.ts';
 import { messageOf } from './message-of.ts';
 import { defaultDataFolder, type ServeOptions, type Serving, startServing } from './serve.ts';
 
@@ -15,6 +16,10 @@ export async function runServe(given: Partial<ServeOptions>): Promise<number> {
   const data = given.data ?? defaultDataFolder(process.env);
   let serving: Serving;
   try {
+    if (!isAppBuilt()) {
+      process.stderr.write('Building the app\n');
+      await buildApp();
+    }
     serving = await startServing({ ...given, data });
   } catch (error) {
     process.stderr.write(`cratebook serve: ${messageOf(error)}\n`);

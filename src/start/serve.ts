@@ -2,7 +2,6 @@ import { randomBytes, randomUUID } from 'node:crypto';
 import { mkdirSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { memoryStore } from '../journal/memory-store.ts';
 import type { Store } from '../journal/store.ts';
 import type { BookRecord } from '../records/record.ts';
@@ -11,11 +10,11 @@ import type { Printer } from '../server/handlers.ts';
 import { Library } from '../server/library.ts';
 import { type Listening, listen } from '../server/listen.ts';
 import { Sessions } from '../server/sessions.ts';
+import { APP_FILES } from './built-app.ts';
 
 /** Starts the server on this machine: picks the clock, ids, disk and store it works with. */
 export const FIRST_PORT = 4870;
 const PORTS_TRIED = 20;
-const APP_FILES = fileURLToPath(new URL('../../dist/web', import.meta.url));
 
 export interface ServeOptions {
   /** The data folder. */
