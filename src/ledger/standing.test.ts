@@ -1,98 +1,128 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { BookRecord } from '../records/record.ts';
 import { Standing } from './standing.ts';
 import { testBook } from './test-book.ts';
 
-const { movement, remove } = testBook({ honey: 800 }, ['ada']);
-const delivery = movement('delivery', { lines: { honey: 12 } });
+const book = testBook({ honey: 800 }, ['ada', 'ben']);
+const paid = (cents: number, replaces?: string) =>
+  book.movement('payment', {
+    seller: 'ada',
+    tender: 'cash',
+    cents,
+    ...(replaces === undefined ? {} : { replaces }),
+  });
 
-function standing(...records: BookRecord[]): Standing {
-  const made = new Standing();
-  for (const record of records) made.add(record);
-  return made;
-}
-
-function edit(of: BookRecord, honey: number, at?: string): BookRecord {
-  const written = at === undefined ? {} : { at };
-  return movement('delivery', { lines: { honey }, replaces: of.id, ...written });
+/** Minor units of the payments that count, in any order of arrival. */
+function counting(records: readonly BookRecord[]): number[] {
+  const standing = new Standing();
+  for (const record of records) standing.add(record);
+  return records
+    .filter((record) => record.kind === 'payment' && standing.counts(record))
+    .map((record) => (record.kind === 'payment' ? record.cents : 0));
 }
 
 describe('which records count', () => {
-  it('an edit stands for the record it replaces, and an edit of the edit for both', () => {
-    const first = edit(delivery, 21);
-    const second = edit(first, 12);
-    const made = standing(second, delivery, first);
-    expect([delivery, first, second].map((record) => made.counts(record))).toEqual([
-      false,
-      false,
-      true,
-    ]);
-    expect(made.currentOf(delivery.id)).toBe(second);
+  it('an edit stands for the record it replaces, and an edit of the edit for that', () => {
+    const first = paid(100);
+    const second = paid(200, first.id);
+    const third = paid(300, second.id);
+    expect(counting([first])).toEqual([100]);
+    expect(counting([third, first, second])).toEqual([300]);
   });
 
-  it('removing an edited record does not bring the old one back', () => {
-    const edited = edit(delivery, 21);
-    const made = standing(delivery, edited, remove(edited.id));
-    expect(made.counts(delivery)).toBe(false);
-    expect(made.counts(edited)).toBe(false);
-    expect(made.currentOf(delivery.id)).toBeUndefined();
+  it('a removal takes a record away, and a removal of the removal brings it back', () => {
+    const first = paid(100);
+    const removal = book.remove(first.id);
+    expect(counting([first, removal])).toEqual([]);
+    expect(counting([book.remove(removal.id), first, removal])).toEqual([100]);
   });
 
-  it('removing a removal gives the record back; removing that again takes it away', () => {
-    const removal = remove(delivery.id);
-    const second = remove(removal.id);
-    expect(standing(delivery, removal).counts(delivery)).toBe(false);
-    expect(standing(delivery, removal, second).counts(delivery)).toBe(true);
-    expect(standing(delivery, removal, second, remove(second.id)).counts(delivery)).toBe(false);
+  it('removing an edit does not bring the old record back', () => {
+    const first = paid(100);
+    const edit = paid(200, first.id);
+    expect(counting([first, edit, book.remove(edit.id)])).toEqual([]);
   });
 
-  it('of two edits the later written counts, by id where they are of one moment', () => {
-    const at = '2027-03-01T10:00:00.000Z';
-    const one = edit(delivery, 10, at);
-    const two = edit(delivery, 11, at);
-    const [lower, higher] = one.id < two.id ? [one, two] : [two, one];
-    for (const order of [
-      [one, two],
-      [two, one],
-    ]) {
-      const made = standing(delivery, ...order);
-      expect(made.counts(higher)).toBe(true);
-      expect(made.counts(lower)).toBe(false);
-      expect(made.conflicts()).toEqual([{ on: delivery.id, counts: higher, kept: [lower] }]);
-    }
+  it('of two claims on one record the later counts, and the other is a conflict', () => {
+    const first = paid(100);
+    const one = paid(200, first.id);
+    const other = paid(300, first.id);
+    expect(counting([other, first, one])).toEqual([300]);
   });
 
-  it('a removal and an edit of one record are a conflict too', () => {
-    const edited = edit(delivery, 10, '2027-03-01T10:00:00.000Z');
-    const removed = remove(delivery.id, '2027-03-01T11:00:00.000Z');
-    const made = standing(delivery, edited, removed);
-    expect(made.counts(edited)).toBe(false);
-    expect(made.currentOf(delivery.id)).toBeUndefined();
-    expect(made.conflicts()[0]?.kept).toEqual([edited]);
+  it('a claim that lost does not count again through its own edits', () => {
+    const first = paid(100);
+    const lost = paid(200, first.id);
+    const won = paid(300, first.id);
+    const lostAgain = paid(400, lost.id);
+    expect(counting([first, lost, won, lostAgain])).toEqual([300]);
   });
 
-  it('a conflict is settled by removing the other version', () => {
-    const lower = edit(delivery, 10, '2027-03-01T10:00:00.000Z');
-    const higher = edit(delivery, 11, '2027-03-02T10:00:00.000Z');
-    const made = standing(delivery, lower, higher, remove(lower.id));
-    expect(made.conflicts()).toEqual([]);
-    expect(made.counts(higher)).toBe(true);
+  it('an id stands for what counts today, whichever claim it named', () => {
+    const first = paid(100);
+    const lost = paid(200, first.id);
+    const won = paid(300, first.id);
+    const standing = new Standing();
+    for (const record of [lost, won, first]) standing.add(record);
+    for (const record of [first, lost, won]) expect(standing.currentOf(record.id)).toBe(won);
+    expect(standing.conflicts()).toEqual([{ on: first.id, counts: won, kept: [lost] }]);
+    const lostAgain = paid(400, lost.id);
+    standing.add(lostAgain);
+    expect(standing.conflicts()).toHaveLength(1);
+    standing.add(book.remove(lostAgain.id));
+    expect(standing.conflicts()).toEqual([]);
+  });
+});
+
+describe('any web of claims, rings and dangling ids among them', () => {
+  /** Each number says what the record claims: none, one of the others, itself, or an unknown id. */
+  const webs = fc.array(fc.tuple(fc.integer({ min: -4, max: 8 }), fc.boolean(), fc.boolean()), {
+    minLength: 1,
+    maxLength: 8,
   });
 
-  it('removals in a ring end, and all of them stay in force', () => {
-    const one = remove(delivery.id);
-    const two = { ...remove(one.id) };
-    const three = { ...remove(two.id) };
-    const ring = { ...two, voids: three.id };
-    const made = standing(delivery, one, ring, three);
-    expect(made.counts(one)).toBe(true);
-    expect(made.counts(ring)).toBe(false);
-    expect(made.counts(three)).toBe(false);
+  function webOf(claims: readonly (readonly [number, boolean, boolean])[]): BookRecord[] {
+    const plain = claims.map(([, , isLate], index) => ({
+      ...paid(index + 1),
+      at: isLate ? '2027-03-02T00:00:00.000Z' : '2027-03-01T00:00:00.000Z',
+    }));
+    return plain.map((record, index): BookRecord => {
+      const [claimed, isRemoval] = claims[index] ?? [-1, false];
+      if (claimed < 0) return record;
+      const target = plain[claimed]?.id ?? '0195f3c2-7d1a-7c3e-9a41-1f0c6e2b9d10';
+      return isRemoval
+        ? { ...book.remove(target, record.at), id: record.id }
+        : { ...record, replaces: target };
+    });
+  }
+
+  it('lets the same records count in every order of arrival', () => {
+    fc.assert(
+      fc.property(webs, fc.infiniteStream(fc.nat()), (claims, order) => {
+        const web = webOf(claims);
+        const shuffled = web
+          .map((record) => ({ record, at: order.next().value }))
+          .sort((a, b) => a.at - b.at)
+          .map(({ record }) => record);
+        expect(counting(shuffled).sort()).toEqual(counting(web).sort());
+      }),
+      { numRuns: 300 },
+    );
   });
 
-  it('an edit whose original is not here yet counts', () => {
-    expect(standing(edit(delivery, 10)).currentOf(delivery.id)).toBeUndefined();
-    const alone = edit(delivery, 10);
-    expect(standing(alone).counts(alone)).toBe(true);
+  it('lets at most one record count for each first writing', () => {
+    fc.assert(
+      fc.property(webs, (claims) => {
+        const web = webOf(claims);
+        const known = new Set(web.map((record) => record.id));
+        const firsts = web.filter((record) => {
+          const target = record.kind === 'void' ? record.voids : record.replaces;
+          return target === undefined || !known.has(target);
+        });
+        expect(counting(web).length).toBeLessThanOrEqual(firsts.length);
+      }),
+      { numRuns: 300 },
+    );
   });
 });

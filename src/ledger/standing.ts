@@ -44,25 +44,37 @@ export class Standing {
     return true;
   }
 
-  /** True where nothing in force stands for the record or removes it, and it lost no conflict. */
+  /**
+   * True where nothing in force stands for the record or removes it, and it lost no conflict: nor
+   * did any record that it stands for, back to the first writing.
+   */
   counts(record: BookRecord): boolean {
     if (this.#claimsOn.size === 0) return true;
     if (this.#winnerOn(record.id) !== undefined) return false;
-    const target = claimedBy(record);
-    return target === undefined || this.#winnerOn(target) === record;
+    // Each step goes to the one record that this one won, so the way back cannot run in a ring.
+    for (let claim = record; ; ) {
+      const target = claimedBy(claim);
+      if (target === undefined) return true;
+      if (this.#winnerOn(target) !== claim) return false;
+      const before = this.get(target);
+      if (before === undefined) return true;
+      claim = before;
+    }
   }
 
-  /** The record that counts for an id after all its edits; undefined once it was removed. */
+  /**
+   * The record that counts for the thing that an id once named, after all its edits and conflicts;
+   * undefined once it was removed.
+   */
   currentOf(id: string): BookRecord | undefined {
-    let current = this.get(id);
     const seen = new Set<string>();
-    while (current !== undefined && !seen.has(current.id)) {
-      seen.add(current.id);
-      const next = this.#winnerOn(current.id);
-      if (next === undefined) return current;
-      current = next.kind === 'void' ? undefined : next;
+    let first = this.get(id);
+    for (let before = first; before !== undefined && !seen.has(before.id); ) {
+      first = before;
+      seen.add(before.id);
+      before = this.get(claimedBy(before) ?? '');
     }
-    return undefined;
+    return first === undefined ? undefined : this.#lastWord(first);
   }
 
   /** The record that took this one's place, by edit or removal; undefined while it stands. */
@@ -112,8 +124,23 @@ export class Standing {
     return record === undefined ? undefined : claimedBy(record);
   }
 
+  /** A losing claim waits to be settled until it, or what was made of it, is removed. */
   #isUnsettled(claim: BookRecord): boolean {
-    return this.#winnerOn(claim.id) === undefined;
+    return claim.kind === 'void' ? this.#inForce(claim) : this.#lastWord(claim) !== undefined;
+  }
+
+  /** Down from a record through the claim that counts each time; undefined at a removal. */
+  #lastWord(record: BookRecord): BookRecord | undefined {
+    const seen = new Set<string>();
+    let current = record;
+    while (!seen.has(current.id)) {
+      seen.add(current.id);
+      const next = this.#winnerOn(current.id);
+      if (next === undefined) return current;
+      if (next.kind === 'void') return undefined;
+      current = next;
+    }
+    return undefined;
   }
 
   /** The claim in force that counts on a record. */
