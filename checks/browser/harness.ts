@@ -75,7 +75,9 @@ export function launchedBrowser(): Promise<Browser> {
 
 export async function openApp(options: OpenOptions = {}): Promise<OpenedApp> {
   const data = mkdtempSync(join(tmpdir(), 'cratebook-data-'));
-  const serving = await startServing({ data, port: 0 });
+  const started = await startServing({ data, port: 0 });
+  if (!started.ok) throw new Error(started.refusal.message);
+  const serving = started.value;
   const origin = `http://127.0.0.1:${serving.listening.port}`;
   const context = await (await launchedBrowser()).newContext({
     viewport: options.viewport ?? PHONE,

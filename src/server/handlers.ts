@@ -96,9 +96,10 @@ async function startBook(parts: ServerParts, asked: Asked): Promise<Outcome<Resp
     const message = `There is already a book ${group} ${season}. Open it, or choose another name.`;
     return refused(problem('book_exists', message));
   }
-  const book = await parts.library.open({ group, season });
+  const book = await parts.library.make({ group, season });
+  if (!book.ok) return refused(notAppended(book.refusal));
   if (start === 'demo') {
-    const appended = await book.merge(parts.demo());
+    const appended = await book.value.merge(parts.demo());
     if (!appended.ok) return refused(notAppended(appended.refusal));
   }
   const header: Header = { book: BOOK_VERSION, group, season };
@@ -172,8 +173,9 @@ async function importFile(library: Library, asked: Asked): Promise<Outcome<Respo
     const message = `This file is the book ${header.group} ${header.season}. Add it to that one.`;
     return refused(problem('other_book', message));
   }
-  const book = await library.open(name);
-  const appended = await book.merge(records);
+  const book = await library.make(name);
+  if (!book.ok) return refused(notAppended(book.refusal));
+  const appended = await book.value.merge(records);
   if (!appended.ok) return refused(notAppended(appended.refusal));
   return done(asked.context.json(appendAnswer(appended.value)));
 }

@@ -22,13 +22,25 @@ export class Library {
     const kept = this.#kept.get(keyOf(book));
     if (kept !== undefined) return kept;
     const headers = await this.store.books();
-    const known = headers.some((header) => keyOf(header) === keyOf(book));
-    return known ? this.open(book) : undefined;
+    const isKnown = headers.some((header) => keyOf(header) === keyOf(book));
+    return isKnown ? this.#open(book) : undefined;
   }
 
   /** A book, made where it is new. */
-  async open(book: BookName): Promise<KeptBook> {
+  async make(book: BookName): Promise<Outcome<KeptBook, NotAppended>> {
+    const known = await this.find(book);
+    if (known !== undefined) return done(known);
+    const [damage] = this.store.damage;
+    if (damage !== undefined) return refused({ name: 'store_is_damaged', detail: damage });
+    await this.store.open(book);
+    // A store that could not write the new book down does not list it.
+    const made = await this.find(book);
+    return made === undefined ? refused({ name: 'store_is_full', detail: '' }) : done(made);
+  }
+
+  async #open(book: BookName): Promise<KeptBook> {
     const journal = await this.store.open(book);
+    // Two that open it at once get the same one.
     const kept = this.#kept.get(keyOf(book)) ?? new KeptBook(journal);
     this.#kept.set(keyOf(book), kept);
     return kept;

@@ -1,7 +1,8 @@
 import { createInterface } from 'node:readline';
 import { buildApp, isAppBuilt } from './built-app.ts';
+import { defaultDataFolder } from './data-folder.ts';
 import { messageOf } from './message-of.ts';
-import { defaultDataFolder, type ServeOptions, type Serving, startServing } from './serve.ts';
+import { type ServeOptions, type Serving, startServing } from './serve.ts';
 
 /** What a stop may take before the program ends without waiting further. */
 const STOP_WITHIN_MS = 5000;
@@ -20,7 +21,12 @@ export async function runServe(given: Partial<ServeOptions>): Promise<number> {
       process.stderr.write('Building the app\n');
       await buildApp();
     }
-    serving = await startServing({ ...given, data });
+    const started = await startServing({ ...given, data });
+    if (!started.ok) {
+      process.stderr.write(`cratebook serve: ${started.refusal.message}\n`);
+      return 2;
+    }
+    serving = started.value;
   } catch (error) {
     process.stderr.write(`cratebook serve: ${messageOf(error)}\n`);
     return 2;

@@ -1,16 +1,15 @@
 import { randomBytes, randomUUID } from 'node:crypto';
-import { mkdirSync } from 'node:fs';
-import { homedir } from 'node:os';
-import { join } from 'node:path';
-import { memoryStore } from '../journal/memory-store.ts';
+import { demoSeason } from '../../scenarios/demo/demo-season.ts';
+import { done, type Outcome } from '../base/outcome.ts';
 import type { Store } from '../journal/store.ts';
-import type { BookRecord } from '../records/record.ts';
 import { createApp } from '../server/app.ts';
-import type { Printer } from '../server/handlers.ts';
 import { Library } from '../server/library.ts';
 import { type Listening, listen } from '../server/listen.ts';
 import { Sessions } from '../server/sessions.ts';
+import type { OpenRefusal } from '../storage/sqlite/open-database.ts';
+import { openSqliteStore } from '../storage/sqlite/open-sqlite-store.ts';
 import { APP_FILES } from './built-app.ts';
+import { makeDataFolder, storeFile } from './data-folder.ts';
 
 /** Starts the server on this machine: picks the clock, ids, disk and store it works with. */
 export const FIRST_PORT = 4870;
@@ -31,26 +30,15 @@ export interface Serving {
   stop(): Promise<void>;
 }
 
-/** The data folder where none is named. */
-export function defaultDataFolder(environment: NodeJS.ProcessEnv): string {
-  if (environment.CRATEBOOK_DATA) return environment.CRATEBOOK_DATA;
-  const share = environment.XDG_DATA_HOME || join(homedir(), '.local', 'share');
-  return join(share, 'cratebook');
-}
-
-/** Opens the store in the data folder, making both where they are new. */
-export async function openStore(data: string): Promise<Store> {
-  // Names of children and what families owe: for the user who runs this, and nobody else.
-  mkdirSync(data, { recursive: true, mode: 0o700 });
-  return memoryStore();
-}
-
-export async function startServing(options: ServeOptions): Promise<Serving> {
-  const store = await openStore(options.data);
+/** Serves the store of a data folder, making both where they are new. Throws where no port is free. */
+export async function startServing(options: ServeOptions): Promise<Outcome<Serving, OpenRefusal>> {
+  makeDataFolder(options.data);
+  const opened = await openSqliteStore(storeFile(options.data));
+  if (!opened.ok) return opened;
   try {
-    return await serveStore(store, options);
+    return done(await serveStore(opened.value, options));
   } catch (error) {
-    await store.close();
+    await opened.value.close();
     throw error;
   }
 }
@@ -62,8 +50,7 @@ async function serveStore(store: Store, { port }: ServeOptions): Promise<Serving
     library: new Library(store),
     sessions,
     instant: () => new Date().toISOString(),
-    demo: demoRecords,
-    ...printing,
+    demo: demoSeason,
     port: () => listening?.port ?? 0,
     appFiles: APP_FILES,
     newReference: () => randomUUID().slice(0, 8),
@@ -85,10 +72,4 @@ async function serveStore(store: Store, { port }: ServeOptions): Promise<Serving
       await store.close();
     },
   };
-}
-
-const printing: { print?: Printer } = {};
-
-function demoRecords(): readonly BookRecord[] {
-  return [];
 }
