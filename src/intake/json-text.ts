@@ -26,17 +26,22 @@ interface Level {
   part: string | number;
 }
 
-/**
- * True where a line must be read again token by token.
- * @param keys how many fields were seen after reading; fewer than were written is one lost
- */
-export function needsCloserLook(line: string, keys: number): boolean {
-  return SUSPECT.test(line) || !line.isWellFormed() || keysWritten(line) !== keys;
+/** True where something that was written on a line may have been lost by parsing it. */
+export function needsCloserLook(line: string, value: unknown): boolean {
+  return SUSPECT.test(line) || keysWritten(line) !== keysRead(value);
 }
 
 function keysWritten(line: string): number {
   let keys = 0;
   for (let at = line.indexOf('":'); at >= 0; at = line.indexOf('":', at + 2)) keys += 1;
+  return keys;
+}
+
+/** Only asked of records that fit their schema, so not of anything deep. */
+function keysRead(value: unknown): number {
+  if (typeof value !== 'object' || value === null) return 0;
+  let keys = Array.isArray(value) ? 0 : Object.keys(value).length;
+  for (const key in value) keys += keysRead(Reflect.get(value, key));
   return keys;
 }
 

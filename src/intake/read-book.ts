@@ -21,7 +21,9 @@ export interface BookRead {
   /** Undefined where the file is not a book that this version reads. */
   readonly header: Header | undefined;
   /** In the order of the file; a record that stands there twice word for word is here once. */
-  readonly records: readonly BookRecord[];
+  readonly records: BookRecord[];
+  /** The place in `records` of each id, to be handed on: an index of many ids is dear to make. */
+  readonly places: IdTable;
   /** The line of each record, in step with `records`. */
   readonly lines: readonly number[];
   readonly findings: readonly Finding[];
@@ -35,7 +37,7 @@ export type BookSource = string | Iterable<Uint8Array>;
 
 export function readBook(source: BookSource): BookRead {
   const reader = new BookReader();
-  if (typeof source === 'string') reader.push(new TextEncoder().encode(source));
+  if (typeof source === 'string') reader.pushText(source);
   else for (const bytes of source) reader.push(bytes);
   return reader.end();
 }
@@ -54,6 +56,12 @@ export class BookReader implements LineListener {
     if (this.#isBook) this.#lines.push(bytes);
   }
 
+  /** Takes the whole text at once. */
+  pushText(text: string): void {
+    if (!text.isWellFormed()) this.#halfCharacter(text);
+    this.push(new TextEncoder().encode(text));
+  }
+
   end(): BookRead {
     if (this.#isBook) this.#lines.end();
     if (this.#header === undefined && !this.#findings.hasErrors) {
@@ -62,6 +70,7 @@ export class BookReader implements LineListener {
     return {
       header: this.#header,
       records: this.#records,
+      places: this.#places,
       lines: this.#lineOf,
       findings: this.#findings.inOrder(),
       omitted: this.#findings.omitted,
@@ -171,6 +180,13 @@ export class BookReader implements LineListener {
     if (isHeader(value)) this.#header = value;
     // Another version may mean anything by its lines: nothing is guessed about them.
     else this.#isBook = !findings.some((finding) => finding.field === 'book');
+  }
+
+  /** Encoding would put another character in its place without a word. */
+  #halfCharacter(text: string): void {
+    const lines = text.split('\n');
+    const line = lines.findIndex((each) => !each.isWellFormed()) + 1;
+    this.#error(line, '', saidOf(lines[line - 1]), 'text without half characters');
   }
 
   #error(line: number, field: string, said: unknown, wanted: string, record?: string): void {

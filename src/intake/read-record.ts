@@ -3,10 +3,11 @@ import { nearest } from '../base/nearest.ts';
 import { type BookRecord, isKind, movementKinds, setupKinds } from '../records/record.ts';
 import { type Finding, saidOf } from './finding.ts';
 import { examineJsonText, type JsonText, needsCloserLook } from './json-text.ts';
+import { NOT_SURE, quickLength } from './quick-look.ts';
 import { fitsSchema, formOf } from './record-form.ts';
 import { type Place, schemaFindings } from './schema-findings.ts';
 import { mayLackSense, senseFindings } from './sense.ts';
-import { fieldsIfClean, partFindings } from './unknown-parts.ts';
+import { partFindings } from './unknown-parts.ts';
 
 /**
  * One value to one record, or to findings that say what is wrong with it. The same for a line of a
@@ -34,10 +35,16 @@ export function readRecord(value: unknown, line: number, text?: string): RecordR
 
 /** The record where there is nothing to tell about it: the quick way, for most lines of a file. */
 export function cleanRecord(value: unknown, text?: string): BookRecord | undefined {
-  if (!fitsSchema(value) || mayLackSense(value)) return undefined;
-  const keys = fieldsIfClean(value, formOf(value.kind).fields);
-  if (keys < 0 || (text !== undefined && needsCloserLook(text, keys))) return undefined;
+  const length = quickLength(value);
+  if (!isSure(value, length) || mayLackSense(value)) return undefined;
+  if (text !== undefined && text.length !== length && needsCloserLook(text, value)) {
+    return undefined;
+  }
   return value;
+}
+
+function isSure(_value: unknown, length: number): _value is BookRecord {
+  return length !== NOT_SURE;
 }
 
 function readClosely(value: unknown, line: number, text?: string): RecordRead {

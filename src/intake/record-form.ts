@@ -3,6 +3,7 @@ import { Compile, type Validator } from 'typebox/compile';
 import { Header } from '../records/header.ts';
 import { type BookRecord, isKind, type Kind } from '../records/record.ts';
 import { recordSchemas } from '../records/schema.ts';
+import { itemsOf, partOf } from './schema-node.ts';
 
 /**
  * What a reader needs of a schema, made ready once: a compiled check, and which fields are known,
@@ -81,17 +82,4 @@ function fieldForm(node: unknown): FieldForm {
 
 function isFree(node: unknown): boolean {
   return partOf(node, 'const') === undefined;
-}
-
-/** The schema of a list's item; a list of fixed length has one for each place. */
-export function itemsOf(node: unknown, index: number): unknown {
-  const items = partOf(node, 'items');
-  return Array.isArray(items) ? items[index] : items;
-}
-
-/** A part of a schema node, which is plain JSON. */
-export function partOf(node: unknown, key: string): object | string | undefined {
-  if (typeof node !== 'object' || node === null) return undefined;
-  const part: unknown = Reflect.get(node, key);
-  return typeof part === 'string' || (typeof part === 'object' && part !== null) ? part : undefined;
 }

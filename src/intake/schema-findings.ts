@@ -1,5 +1,6 @@
 import { type Finding, fieldPath, saidOf } from './finding.ts';
-import { itemsOf, partOf, type RecordForm } from './record-form.ts';
+import type { RecordForm } from './record-form.ts';
+import { itemsOf, partOf } from './schema-node.ts';
 
 /** Where a record is: its line, and its id where it has a readable one. */
 export type Place = Pick<Finding, 'line' | 'record'>;
@@ -25,7 +26,7 @@ export function schemaFindings(
     byField.set(field, { ...place, field, said, wanted, severity: 'error' });
   };
   for (const error of form.validator.Errors(value)) {
-    const path = error.instancePath.split('/').slice(1);
+    const path = pathOf(error.instancePath);
     if (error.keyword === 'required') {
       for (const missing of error.params.requiredProperties) add([...path, missing], undefined);
     } else if (error.keyword === 'boolean') {
@@ -74,4 +75,10 @@ function valueAt(value: unknown, path: readonly string[]): unknown {
     part = Reflect.get(part, key);
   }
   return part;
+}
+
+/** A JSON Pointer's parts (RFC 6901). */
+function pathOf(pointer: string): string[] {
+  const parts = pointer.split('/').slice(1);
+  return parts.map((part) => part.replaceAll('~1', '/').replaceAll('~0', '~'));
 }

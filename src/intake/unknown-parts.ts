@@ -16,40 +16,6 @@ const CARD_DIGITS_MIN = 13;
 const NO_CARD = 'no payment card number here: leave it out, or keep only the last four digits';
 const NO_BROKEN = 'text without NUL or half characters';
 
-/**
- * The number of fields in a record that fits its schema and has nothing to tell; -1 where there is
- * something. Runs once for every line of a large file, so it builds nothing.
- */
-export function fieldsIfClean(value: object, fields: Fields): number {
-  let count = 0;
-  for (const key in value) {
-    const form = fields.get(key);
-    if (form === undefined) return -1;
-    count += 1;
-    if (form.holds === 'plain') continue;
-    const inner = innerIfClean(Reflect.get(value, key), form);
-    if (inner < 0) return -1;
-    count += inner;
-  }
-  return count;
-}
-
-function innerIfClean(part: unknown, form: FieldForm): number {
-  if (typeof part === 'string') return form.holds === 'text' && mayHoldCard(part) ? -1 : 0;
-  if (typeof part !== 'object' || part === null) return 0;
-  if (form.holds === 'object') return fieldsIfClean(part, form.fields);
-  if (form.holds !== 'map' && form.holds !== 'list') return -1;
-  let count = 0;
-  for (const key in part) {
-    if (form.holds === 'map') count += 1;
-    if (form.each.holds === 'plain') continue;
-    const inner = innerIfClean(Reflect.get(part, key), form.each);
-    if (inner < 0) return -1;
-    count += inner;
-  }
-  return count;
-}
-
 function mayHoldCard(text: string): boolean {
   return text.length >= CARD_DIGITS_MIN && hasCardNumber(text);
 }
