@@ -87,7 +87,8 @@ export async function testServer(options: TestServerOptions = {}): Promise<TestS
     },
     get: (path) => ask('GET', path, own),
     post: (path, value, type = 'application/json') => {
-      const body = typeof value === 'string' ? value : JSON.stringify(value);
+      const isRaw = typeof value === 'string' || value instanceof Buffer;
+      const body = isRaw ? value : JSON.stringify(value);
       return ask('POST', path, { ...own, 'content-type': type }, body);
     },
     stop: async () => {
