@@ -1,0 +1,140 @@
+import type { FindingList } from '../../intake/finding-list.ts';
+import type { Setup } from '../../ledger/setup.ts';
+import type { BookRecord, RecordOf } from '../../records/record.ts';
+import { eachNamed, type NamedThing } from '../references.ts';
+import { about, type BookCheck, type CheckedBook, lineAt } from './checked-book.ts';
+
+/**
+ * Every thing that a counting record names is in the set-up. Where it was there and was removed,
+ * that is told but not refused: two copies that merge can come to it without anybody's fault.
+ */
+export const namedThingsExist: BookCheck = (book, findings) => {
+  const { standing, setup } = book.ledger;
+  const there = tables(setup);
+  const removed = new RemovedThings(book.records);
+  for (let index = 0; index < book.records.length; index += 1) {
+    const record = book.records[index];
+    if (record === undefined || !standing.counts(record)) continue;
+    eachNamed(record, (thing, id, field, isKey) => {
+      if (there[thing].has(id)) return;
+      const once = removed.has(thing, id);
+      findings.add({
+        line: lineAt(book, index),
+        record: record.id,
+        field: isKey ? `${field}.${id}` : field,
+        said: id,
+        wanted: once
+          ? `a ${WORDS[thing]} that was not removed`
+          : `the id of a ${WORDS[thing]} of this book`,
+        severity: once ? 'warning' : 'error',
+      });
+    });
+    pointedAt(book, record, findings);
+    if (record.kind === 'choice') choiceIsOffered(book, record, findings);
+  }
+};
+
+/** The word a person reads for each thing. */
+export const WORDS: Readonly<Record<NamedThing, string>> = {
+  product: 'product',
+  seller: 'seller',
+  family: 'family',
+  host: 'host shop',
+  neighbour: 'neighbour group',
+  stall: 'stall',
+  level: 'prize step',
+};
+
+export function tables(
+  setup: Setup,
+): Readonly<Record<NamedThing, ReadonlyMap<string, BookRecord>>> {
+  return {
+    product: setup.products,
+    seller: setup.sellers,
+    family: setup.families,
+    host: setup.hosts,
+    neighbour: setup.neighbours,
+    stall: setup.stalls,
+    level: setup.levels,
+  };
+}
+
+/** Everything that any record of the file has ever set up; made only when first asked. */
+class RemovedThings {
+  readonly #records: readonly BookRecord[];
+  #known: Set<string> | undefined;
+
+  constructor(records: readonly BookRecord[]) {
+    this.#records = records;
+  }
+
+  has(thing: NamedThing, id: string): boolean {
+    this.#known ??= new Set(this.#records.flatMap((record) => setUpBy(record)));
+    return this.#known.has(`${thing} ${id}`);
+  }
+}
+
+function setUpBy(record: BookRecord): string[] {
+  switch (record.kind) {
+    case 'product':
+      return [`product ${record.product}`];
+    case 'seller':
+      return [`seller ${record.seller}`];
+    case 'family':
+      return [`family ${record.family}`];
+    case 'host':
+      return [`host ${record.host}`];
+    case 'neighbour':
+      return [`neighbour ${record.neighbour}`];
+    case 'stall':
+      return [`stall ${record.stall}`];
+    case 'level':
+      return [`level ${record.level}`];
+    default:
+      return [];
+  }
+}
+
+/** A bounce names a payment, a returned debit names a debit, a deposit may name what it held. */
+function pointedAt(book: CheckedBook, record: BookRecord, findings: FindingList): void {
+  if (record.kind === 'bounced') pointsTo(book, record, 'payment', record.payment, findings);
+  else if (record.kind === 'debit-returned') {
+    pointsTo(book, record, 'debit', record.debit, findings);
+  } else if (record.kind === 'deposit') depositItems(book, record, findings);
+}
+
+function pointsTo(
+  book: CheckedBook,
+  record: BookRecord,
+  kind: 'payment' | 'debit',
+  id: string,
+  findings: FindingList,
+): void {
+  const { standing } = book.ledger;
+  if (standing.currentOf(id)?.kind === kind) return;
+  const isRemoved = standing.get(id)?.kind === kind && standing.currentOf(id) === undefined;
+  const wanted = isRemoved ? `a ${kind} that was not removed` : `the id of a ${kind} of this book`;
+  findings.add(about(book, record, isRemoved ? 'warning' : 'error', kind, id, wanted));
+}
+
+function depositItems(book: CheckedBook, record: RecordOf<'deposit'>, findings: FindingList): void {
+  for (const [index, id] of (record.items ?? []).entries()) {
+    const item = book.ledger.standing.currentOf(id);
+    if (item?.kind === 'payment' || item?.kind === 'stall-close') continue;
+    const wanted = 'the id of a payment or a stall-close of this book';
+    findings.add(about(book, record, 'warning', `items.${index}`, id, wanted));
+  }
+}
+
+function choiceIsOffered(
+  book: CheckedBook,
+  record: RecordOf<'choice'>,
+  findings: FindingList,
+): void {
+  const level = book.ledger.setup.levels.get(record.level);
+  if (level === undefined || level.choices?.includes(record.choice)) return;
+  const offered = level.choices?.join(', ') ?? '';
+  const wanted =
+    offered === '' ? 'no choice: this prize step has none' : `one of its choices: ${offered}`;
+  findings.add(about(book, record, 'error', 'choice', record.choice, wanted));
+}

@@ -1,0 +1,66 @@
+import { claimedBy } from '../ledger/standing.ts';
+import { type BookRecord, isMovement, isSetup } from '../records/record.ts';
+
+/** What is wrong with what a record replaces or voids. */
+export type ClaimFault =
+  | 'unknown'
+  | 'itself_or_in_a_ring'
+  | 'removal_replaced'
+  | 'another_kind'
+  | 'too_many_removals';
+
+/** Removals of removals: nobody needs more, and a book must stay quick to add up. */
+const REMOVALS_MAX = 50;
+
+/** @param get the record of an id among all that are known, this one's own batch included */
+export function claimFault(
+  record: BookRecord,
+  get: (id: string) => BookRecord | undefined,
+): ClaimFault | undefined {
+  const id = claimedBy(record);
+  if (id === undefined) return undefined;
+  if (id === record.id) return 'itself_or_in_a_ring';
+  const claimed = get(id);
+  if (claimed === undefined) return 'unknown';
+  if (record.kind === 'void') return removalFault(record, get);
+  if (claimed.kind === 'void') return 'removal_replaced';
+  const fits = isMovement(record)
+    ? isMovement(claimed)
+    : isSetup(claimed) && claimed.kind === record.kind;
+  return fits ? undefined : 'another_kind';
+}
+
+function removalFault(
+  removal: BookRecord,
+  get: (id: string) => BookRecord | undefined,
+): ClaimFault | undefined {
+  let claimed: BookRecord | undefined = removal;
+  for (let depth = 0; depth < REMOVALS_MAX; depth += 1) {
+    if (claimed?.kind !== 'void') return undefined;
+    claimed = get(claimed.voids);
+  }
+  return claimed?.kind === 'void' ? 'too_many_removals' : undefined;
+}
+
+/**
+ * The records among those given that claim each other in a ring, each ring told once by its first
+ * record. Long chains of edits are walked once.
+ */
+export function claimRings(
+  records: Iterable<BookRecord>,
+  get: (id: string) => BookRecord | undefined,
+): BookRecord[] {
+  const rings: BookRecord[] = [];
+  const walked = new Set<string>();
+  for (const record of records) {
+    const path = new Set<string>();
+    let step: BookRecord | undefined = record;
+    while (step !== undefined && !walked.has(step.id) && !path.has(step.id)) {
+      path.add(step.id);
+      step = get(claimedBy(step) ?? '');
+    }
+    if (step !== undefined && path.has(step.id) && path.size > 1) rings.push(step);
+    for (const id of path) walked.add(id);
+  }
+  return rings;
+}
