@@ -9,7 +9,7 @@ export const routes = {
   session: '/api/session',
   /** GET: BooksAnswer. POST NewBook: makes an empty or a demo book, answers its Header. */
   books: '/api/books',
-  /** GET ?after=ARRIVAL: RecordsAnswer. POST AppendRequest: AppendAnswer. */
+  /** GET ?after=ARRIVAL&limit=RECORDS: RecordsAnswer. POST AppendRequest: AppendAnswer. */
   records: (group: string, season: string) => `/api/books/${group}/${season}/records`,
   /** GET: the book file (JSON Lines). POST: a book file's text to add, all of it or nothing. */
   file: (group: string, season: string) => `/api/books/${group}/${season}/file`,
@@ -50,4 +50,6 @@ export interface ErrorAnswer {
   readonly name: string;
   readonly message: string;
   readonly findings?: readonly Finding[];
+  /** For help with a bug: what the server wrote down under this number says what happened. */
+  readonly reference?: string;
 }
