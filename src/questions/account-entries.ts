@@ -21,6 +21,8 @@ export interface AccountEntry {
   readonly held: Readonly<Record<string, number>>;
   /** Units of credit gained (negative: given up), by product. */
   readonly credited: Readonly<Record<string, number>>;
+  /** Units of an online order that were bought to be given away. */
+  readonly gifts?: Lines;
   /** The other seller of a pass. */
   readonly other?: string;
   /** Receipt, slip or order number as written. */
@@ -50,7 +52,7 @@ export interface AccountPart {
   readonly minor: number;
 }
 
-/** The parts in the order in which a statement adds them up, and which way each one counts. */
+/** Which way each part counts towards what is still to pay. */
 export const partSign = {
   taken: 1,
   received: 1,
@@ -67,6 +69,22 @@ export const partSign = {
 } as const satisfies Record<string, 1 | -1>;
 
 export type PartName = keyof typeof partSign;
+
+/** Part names in the order in which a statement adds them up. */
+export const partNames = [
+  'taken',
+  'received',
+  'posted',
+  'gifts',
+  'broughtBack',
+  'passedOn',
+  'paid',
+  'bounced',
+  'bankFees',
+  'paidOnline',
+  'refunded',
+  'givenUp',
+] as const satisfies readonly PartName[];
 
 const NONE: Lines = {};
 
@@ -122,6 +140,7 @@ function onlineEntries(online: RecordOf<'online'>, ledger: Ledger): AccountEntry
       held: NONE,
       credited: byPost ? online.lines : NONE,
       reference: online.order,
+      ...(online.gifts === undefined ? {} : { gifts: online.gifts }),
     },
   ];
 }

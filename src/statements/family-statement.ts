@@ -1,0 +1,193 @@
+import type { Ledger } from '../ledger/ledger.ts';
+import type { AccountEvent, PartName } from '../questions/account-entries.ts';
+import { partNames } from '../questions/account-entries.ts';
+import type { AccountLine, AccountTotals, FamilyAccount } from '../questions/family-account.ts';
+import type { Block, Column, Paper } from './paper.ts';
+import { capitalised, type PaperContext, PaperTexts } from './paper-frame.ts';
+import { userText } from './user-text.ts';
+
+/**
+ * A family's statement: one sentence of arithmetic, the same as a sum, every dated line, and whom
+ * to ask. It is the group's main safeguard against mistakes (trade practice: the family itself can
+ * say "that is wrong"), so it leaves no line out and names someone who does not keep the money.
+ */
+export function familyStatement(
+  account: FamilyAccount,
+  ledger: Ledger,
+  context: PaperContext,
+): Paper {
+  const texts = new PaperTexts(ledger, context);
+  const { words } = texts;
+  const name = userText(account.name);
+  return {
+    ...texts.frame(words.statement.title(name), `statement-${account.family}`),
+    facts: [
+      { label: words.asAt, value: texts.asAt },
+      {
+        label: account.sellers.length === 1 ? words.seller : words.sellers,
+        value: account.sellers.map((one) => userText(one.name)).join(', ') || words.none,
+      },
+      { label: words.lastRecord, value: account.lastRecord ?? words.none },
+    ],
+    blocks: [
+      { block: 'lead', text: statementSentence(account.totals, account.stillToPay, texts) },
+      {
+        block: 'beside',
+        first: [{ block: 'heading', text: words.statement.howItAddsUp }, sumTable(account, texts)],
+        second: sellerBlocks(account, texts),
+      },
+      { block: 'heading', text: words.statement.everyLine },
+      linesBlock(account, texts),
+      {
+        block: 'words',
+        text:
+          context.ask === undefined
+            ? words.statement.askAnyone
+            : words.statement.ask(userText(context.ask)),
+      },
+    ],
+  };
+}
+
+/** The parts that a statement always names, also when they are nothing. */
+const ALWAYS: readonly PartName[] = ['taken', 'broughtBack', 'paid'];
+
+/**
+ * `Taken 60, brought back 0, paid $200.00, still to pay $160.00.` Other parts are named where they
+ * occur, so that the sentence always adds up to its end.
+ */
+export function statementSentence(
+  totals: AccountTotals,
+  stillToPay: number,
+  texts: PaperTexts,
+): string {
+  const parts = shownParts(totals).map((part) => {
+    const { units, minor } = totals[part];
+    return texts.words.parts[part](texts.units(units), texts.money(minor));
+  });
+  return `${capitalised([...parts, texts.balance(stillToPay)].join(', '))}.`;
+}
+
+function shownParts(totals: AccountTotals): PartName[] {
+  return partNames.filter(
+    (part) => ALWAYS.includes(part) || totals[part].minor !== 0 || totals[part].units !== 0,
+  );
+}
+
+/** Parts that are money alone: their units column stays empty. */
+const MONEY_ONLY: readonly PartName[] = [
+  'paid',
+  'bounced',
+  'bankFees',
+  'paidOnline',
+  'refunded',
+  'givenUp',
+];
+
+function sumTable(account: FamilyAccount, texts: PaperTexts): Block {
+  const { words } = texts;
+  return {
+    block: 'table',
+    narrow: true,
+    columns: [
+      { head: words.statement.part, shows: 'text' },
+      { head: words.units, shows: 'number' },
+      { head: words.amount, shows: 'number' },
+    ],
+    rows: shownParts(account.totals).map((part) => [
+      words.partRows[part],
+      MONEY_ONLY.includes(part) ? '' : texts.units(account.totals[part].units),
+      texts.money(account.totals[part].minor),
+    ]),
+    totals: [
+      [
+        account.stillToPay < 0 ? words.inCredit : words.stillToPay,
+        '',
+        texts.money(Math.abs(account.stillToPay)),
+      ],
+    ],
+  };
+}
+
+/** With several sellers, what each owes and has in credit; with one, its credit in a sentence. */
+function sellerBlocks(account: FamilyAccount, texts: PaperTexts): Block[] {
+  const { words } = texts;
+  const creditOf = (credit: Readonly<Record<string, number>>) =>
+    texts.units(Object.values(credit).reduce((sum, units) => sum + units, 0));
+  const [only] = account.sellers;
+  if (only === undefined) return [];
+  if (account.sellers.length === 1) {
+    return [
+      { block: 'heading', text: words.statement.creditUnits },
+      { block: 'words', text: words.statement.credit(creditOf(only.credit)) },
+    ];
+  }
+  return [
+    { block: 'heading', text: words.statement.bySeller },
+    {
+      block: 'table',
+      narrow: true,
+      columns: [
+        { head: words.seller, shows: 'text' },
+        { head: words.statement.creditUnits, shows: 'number' },
+        { head: words.statement.stillToPay, shows: 'number' },
+      ],
+      rows: account.sellers.map((one) => [
+        userText(one.name),
+        creditOf(one.credit),
+        runningText(one.stillToPay, texts),
+      ]),
+    },
+    { block: 'words', text: words.statement.creditNote },
+  ];
+}
+
+function linesBlock(account: FamilyAccount, texts: PaperTexts): Block {
+  const { words } = texts;
+  if (account.lines.length === 0) return { block: 'words', text: words.statement.noLines };
+  const several = account.sellers.length > 1;
+  const sellerColumn: Column[] = several ? [{ head: words.seller, shows: 'text' }] : [];
+  return {
+    block: 'table',
+    columns: [
+      { head: words.day, shows: 'text' },
+      ...sellerColumn,
+      { head: words.statement.what, shows: 'text' },
+      { head: words.statement.adds, shows: 'number' },
+      { head: words.statement.takesOff, shows: 'number' },
+      { head: words.statement.stillToPay, shows: 'number' },
+    ],
+    rows: account.lines.map((line) => [
+      texts.day(line.date),
+      ...(several ? [texts.seller(line.seller)] : []),
+      lineText(line, texts),
+      line.minor > 0 ? texts.money(line.minor) : '',
+      line.minor < 0 ? texts.money(-line.minor) : '',
+      runningText(line.stillToPay, texts),
+    ]),
+  };
+}
+
+/** `Goods out: 5 Wildflower honey (slip 12)`. */
+function lineText(line: AccountLine, texts: PaperTexts): string {
+  const { words } = texts;
+  const event: AccountEvent = line.event;
+  const text = words.events[event]({
+    goods: goodsText(line, texts),
+    other: line.other === undefined ? '' : texts.seller(line.other),
+    tender: line.tender === undefined ? '' : words.tenders[line.tender],
+  });
+  const label = words.reference[event];
+  if (line.reference === undefined || label === undefined) return text;
+  return `${text} (${label} ${userText(line.reference)})`;
+}
+
+function goodsText(line: AccountLine, texts: PaperTexts): string {
+  if (line.gifts === undefined) return texts.goods(line.lines);
+  const gifts = texts.words.toGiveAway(texts.goods(line.gifts));
+  return Object.keys(line.lines).length === 0 ? gifts : `${texts.goods(line.lines)}, ${gifts}`;
+}
+
+function runningText(minor: number, texts: PaperTexts): string {
+  return minor < 0 ? texts.words.statement.inCredit(texts.money(-minor)) : texts.money(minor);
+}
