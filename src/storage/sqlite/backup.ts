@@ -1,5 +1,5 @@
 import { closeSync, existsSync, openSync, rmSync } from 'node:fs';
-import { backup as copyPages, DatabaseSync } from 'node:sqlite';
+import { DatabaseSync } from 'node:sqlite';
 import { done, type Outcome, refused } from '../../base/outcome.ts';
 import { compareCopy } from './compare-copy.ts';
 import { giveName, writeFailure } from './new-file.ts';
@@ -25,11 +25,12 @@ export interface BackupRefusal {
 
 export type BackupOutcome = Outcome<BackupMade, BackupRefusal>;
 
-export async function backup(
-  db: DatabaseSync,
-  path: string,
-  damage: readonly string[],
-): Promise<BackupOutcome> {
+/**
+ * The copy is made by VACUUM INTO: one statement, so nothing can be written in the middle of it.
+ * Node's own `backup` copies in another thread while this one goes on using the connection, and
+ * was seen to make appends fail that came in meanwhile.
+ */
+export function backup(db: DatabaseSync, path: string, damage: readonly string[]): BackupOutcome {
   const [first] = damage;
   if (first !== undefined) return refused({ name: 'store_is_damaged', detail: first });
   if (existsSync(path)) return refused(targetExists(path));
@@ -37,8 +38,8 @@ export async function backup(
   try {
     rmSync(part, { force: true });
     closeSync(openSync(part, 'wx', 0o600));
-    await copyPages(db, part);
-    const records = finish(db, part);
+    db.prepare('vacuum into ?').run(part);
+    const records = checked(db, part);
     return records.ok ? keepAs(path, part, records.value) : records;
   } catch (error) {
     return refused(writeRefusal(error));
@@ -47,12 +48,10 @@ export async function backup(
   }
 }
 
-/** Makes the copy one plain file, verifies it and compares it; answers how many records it has. */
-function finish(db: DatabaseSync, part: string): Outcome<number, BackupRefusal> {
-  const copy = new DatabaseSync(part);
+/** Verifies the copy and compares it; answers how many records it has. */
+function checked(db: DatabaseSync, part: string): Outcome<number, BackupRefusal> {
+  const copy = new DatabaseSync(part, { readOnly: true });
   try {
-    // Out of WAL: a backup is one file that can be opened where nothing may be written.
-    copy.exec('pragma journal_mode = delete');
     const [fault] = verify(copy).damage;
     if (fault !== undefined) return refused({ name: 'copy_differs', detail: fault });
     const compared = compareCopy(db, copy);

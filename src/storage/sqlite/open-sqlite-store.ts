@@ -1,16 +1,14 @@
 import type { DatabaseSync } from 'node:sqlite';
 import { assert } from '../../base/assert.ts';
-import { canonicalText } from '../../base/canonical-text.ts';
 import { done, type Outcome, refused } from '../../base/outcome.ts';
 import type { Arrived, BookName, Journal } from '../../journal/journal.ts';
 import { recordFrom } from '../../journal/plan-append.ts';
 import type { Store } from '../../journal/store.ts';
-import { BOOK_VERSION, type Header } from '../../records/header.ts';
+import type { Header } from '../../records/header.ts';
 import { type BackupOutcome, backup } from './backup.ts';
 import { type OpenRefusal, openDatabase } from './open-database.ts';
 import { textOf, wholeOf } from './rows.ts';
 import type { Salvage } from './salvage.ts';
-import { sealOf } from './seal.ts';
 import { SqliteWriter } from './sqlite-writer.ts';
 import { verify } from './verify.ts';
 
@@ -37,24 +35,18 @@ function storeOver(db: DatabaseSync): SqliteStore {
   const { damage: found, heads, salvage } = verify(db);
   const damage = [...found];
   const writer = new SqliteWriter(db, heads, damage);
-  const backups = new Set<Promise<unknown>>();
   return {
     damage,
     books: async () => booksIn(db),
     open: async (book) => {
-      if (damage.length === 0) keepBook(db, book);
+      writer.makeBook(book);
       return salvage === undefined
         ? journalOver(db, book, writer)
         : salvagedJournal(book, writer, salvage);
     },
-    backup: async (target) => {
-      const copying = backup(db, target, damage);
-      backups.add(copying);
-      return copying.finally(() => backups.delete(copying));
-    },
+    backup: async (target) => backup(db, target, damage),
     close: async () => {
       writer.flush();
-      await Promise.allSettled(backups);
       db.close();
     },
   };
@@ -63,17 +55,6 @@ function storeOver(db: DatabaseSync): SqliteStore {
 function booksIn(db: DatabaseSync): readonly Header[] {
   const rows = db.prepare('select header from book order by book_group, season').all();
   return rows.map(({ header }) => JSON.parse(textOf(header)) as Header);
-}
-
-function keepBook(db: DatabaseSync, { group, season }: BookName): void {
-  const header: Header = { book: BOOK_VERSION, group, season };
-  const text = canonicalText(header);
-  db.prepare('insert into book values (?, ?, ?, ?) on conflict do nothing').run(
-    group,
-    season,
-    text,
-    sealOf(group, season, text),
-  );
 }
 
 function journalOver(db: DatabaseSync, book: BookName, writer: SqliteWriter): Journal {

@@ -1,8 +1,10 @@
 import type { DatabaseSync } from 'node:sqlite';
 import { assert } from '../../base/assert.ts';
+import { canonicalText } from '../../base/canonical-text.ts';
 import { done, type Outcome, refused } from '../../base/outcome.ts';
 import type { Appended, AppendRefusal, Arrived, BookName } from '../../journal/journal.ts';
 import { planAppend } from '../../journal/plan-append.ts';
+import { BOOK_VERSION, type Header } from '../../records/header.ts';
 import type { BookRecord } from '../../records/record.ts';
 import { textOf } from './rows.ts';
 import { addToDigest, EMPTY_DIGEST, sealOf } from './seal.ts';
@@ -29,6 +31,7 @@ export class SqliteWriter {
   readonly #damage: string[];
   readonly #find;
   readonly #insert;
+  readonly #insertBook;
   readonly #begin;
   readonly #commit;
   #waiting: Waiting[] = [];
@@ -42,12 +45,32 @@ export class SqliteWriter {
       'select text from record where book_group = ? and season = ? and id = ?',
     );
     this.#insert = db.prepare('insert into record values (?, ?, ?, ?, ?, ?, ?)');
+    this.#insertBook = db.prepare('insert into book values (?, ?, ?, ?) on conflict do nothing');
     this.#begin = db.prepare('begin immediate');
     this.#commit = db.prepare('commit');
   }
 
   lastArrival(group: string): number {
     return this.#heads.get(group)?.arrival ?? 0;
+  }
+
+  /**
+   * Keeps the header of a new book. Where the disk is full the book is made with its first record
+   * instead, whose append is then refused or taken by name.
+   */
+  makeBook(book: BookName): void {
+    if (this.#damage.length > 0) return;
+    try {
+      this.#keepHeader(book);
+    } catch (error) {
+      this.#refusalOf(error);
+    }
+  }
+
+  #keepHeader({ group, season }: BookName): void {
+    const header: Header = { book: BOOK_VERSION, group, season };
+    const text = canonicalText(header);
+    this.#insertBook.run(group, season, text, sealOf(group, season, text));
   }
 
   append(book: BookName, records: readonly BookRecord[]): Promise<AppendOutcome> {
@@ -109,6 +132,7 @@ export class SqliteWriter {
       return kept === undefined ? undefined : textOf(kept.text);
     });
     if (!plan.ok) return plan;
+    if (plan.value.fresh.length > 0) this.#keepHeader(book);
     let { arrival, digest } = heads.get(group) ?? { arrival: 0, digest: EMPTY_DIGEST };
     const added = plan.value.fresh.map(({ record, text }): Arrived => {
       const seal = sealOf(group, season, text);

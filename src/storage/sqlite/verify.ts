@@ -78,18 +78,21 @@ function recordDamage(db: DatabaseSync, heads: Map<string, GroupHead>): readonly
     const row = recordRow(raw);
     const head = heads.get(row.group) ?? { arrival: 0, digest: EMPTY_DIGEST };
     const digest = addToDigest(head.digest, row.seal);
-    if (!isSealed(row)) damage.push(damagedLine(row));
-    else if (row.arrival !== head.arrival + 1) damage.push(gapLine(row, head));
-    else if (!sameBytes(digest, row.groupDigest)) damage.push(digestLine(row));
-    heads.set(row.group, { arrival: row.arrival, digest });
+    const line = lineFor(row, head, digest);
+    if (line !== undefined) damage.push(line);
+    // Past a damaged or missing row only the row's own word is left to go on from.
+    const known = isSealed(row) && row.arrival === head.arrival + 1;
+    heads.set(row.group, { arrival: row.arrival, digest: known ? digest : row.groupDigest });
   }
   return damage;
 }
 
-function gapLine(row: RecordRow, head: GroupHead): string {
-  return `group ${row.group}: arrival ${head.arrival} is followed by ${row.arrival} (record ${row.id})`;
-}
-
-function digestLine(row: RecordRow): string {
-  return `record ${row.id} (arrival ${row.arrival} of group ${row.group}) has a damaged digest`;
+function lineFor(row: RecordRow, head: GroupHead, digest: Uint8Array): string | undefined {
+  const { id, arrival, group } = row;
+  if (!isSealed(row)) return damagedLine(row);
+  if (arrival !== head.arrival + 1) {
+    return `group ${group}: arrival ${head.arrival} is followed by ${arrival} (record ${id})`;
+  }
+  if (sameBytes(digest, row.groupDigest)) return undefined;
+  return `record ${id} (arrival ${arrival} of group ${group}) has a damaged digest`;
 }
