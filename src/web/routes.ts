@@ -21,7 +21,11 @@ const add = () => import('./screens/form/add-screen.tsx');
 
 const routes: readonly Route[] = [
   { path: '/', load: async () => (await board()).BoardScreen },
-  { path: '/places/:ledger/:account', load: async () => (await board()).BoardScreen },
+  { path: '/places/:place', load: async () => (await board()).BoardScreen },
+  {
+    path: '/accounts/:ledger/:account',
+    load: async () => (await import('./screens/board/account-screen.tsx')).AccountScreen,
+  },
   { path: '/add', load: async () => (await add()).AddScreen },
   {
     path: '/add/:kind',
@@ -57,8 +61,16 @@ const routes: readonly Route[] = [
     load: async () => (await import('./screens/count/count-screen.tsx')).CountScreen,
   },
   {
+    path: '/count/:count',
+    load: async () => (await import('./screens/count/count-result-screen.tsx')).CountResultScreen,
+  },
+  {
     path: '/set-up',
     load: async () => (await import('./screens/set-up/set-up-screen.tsx')).SetUpScreen,
+  },
+  {
+    path: '/set-up/:part',
+    load: async () => (await import('./screens/set-up/set-up-part-screen.tsx')).SetUpPartScreen,
   },
   {
     path: '/products',
@@ -71,6 +83,10 @@ const routes: readonly Route[] = [
   {
     path: '/closing',
     load: async () => (await import('./screens/closing/closing-screen.tsx')).ClosingScreen,
+  },
+  {
+    path: '/closing/close',
+    load: async () => (await import('./screens/closing/close-screen.tsx')).CloseScreen,
   },
 ];
 

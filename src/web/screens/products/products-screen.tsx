@@ -1,6 +1,114 @@
+import { useState } from 'preact/hooks';
+import type { RecordOf } from '../../../records/record.ts';
+import { useBook } from '../../book.ts';
+import { Button } from '../../parts/button.tsx';
+import { ClosedNotice, useClosed } from '../../parts/closed-season.tsx';
+import { Money } from '../../parts/figures.tsx';
 import { Page } from '../../parts/page.tsx';
-import type { ScreenProps } from '../../routes.ts';
+import { StopSale } from '../../parts/stop-sale.tsx';
+import { type Column, Table } from '../../parts/table.tsx';
+import { FieldsForm } from '../set-up/fields-form.tsx';
+import { PriceHistory } from './price-history.tsx';
+import { priceForm, productForm } from './product-forms.ts';
 
-export function ProductsScreen(_props: ScreenProps) {
-  return <Page title="Products">Being built.</Page>;
+type Product = RecordOf<'product'>;
+
+/** Which form is open: a new product, an edit, or a new price from a day. */
+type Open =
+  | { readonly what: 'add' }
+  | { readonly what: 'edit' | 'price'; readonly product: Product };
+
+/** Products with their price, case and price history. */
+export function ProductsScreen() {
+  const book = useBook();
+  const { ledger } = book;
+  const closed = useClosed() !== undefined;
+  const [open, setOpen] = useState<Open | undefined>(undefined);
+  const today = book.today();
+  const products = [...ledger.setup.products.values()].sort(
+    (a, b) => Number(a.retired === true) - Number(b.retired === true) || (a.name < b.name ? -1 : 1),
+  );
+  const columns: readonly Column<Product>[] = [
+    {
+      head: 'Product',
+      cell: (row) => (
+        <>
+          {row.name} {row.retired && <span class="soft">(retired)</span>}
+          <StopSale product={row.product} />
+        </>
+      ),
+    },
+    {
+      head: 'Price now',
+      number: true,
+      cell: (row) => <Money minor={ledger.priceOn(row.product, today)} plain />,
+    },
+    { head: 'Case', number: true, cell: (row) => row.case },
+    { head: 'Kept at', cell: (row) => row.storage ?? '', wide: true },
+    { head: 'Goes back', cell: (row) => (row.returnable ? 'yes' : 'no'), wide: true },
+    { head: 'Prices', cell: (row) => <PriceHistory product={row} /> },
+  ];
+  const change: Column<Product> = {
+    head: 'Change',
+    cell: (row) => (
+      <span class="row-verbs">
+        <Button
+          quiet
+          label={`New price of ${row.name}`}
+          onClick={() => setOpen({ what: 'price', product: row })}
+        >
+          New price
+        </Button>
+        <Button
+          quiet
+          label={`Edit ${row.name}`}
+          onClick={() => setOpen({ what: 'edit', product: row })}
+        >
+          Edit
+        </Button>
+      </span>
+    ),
+  };
+  return (
+    <Page
+      title="Products"
+      above={<a href="/set-up">Set-up</a>}
+      lead="A new price holds from its day on; what was recorded before keeps the old one."
+    >
+      <ClosedNotice />
+      {open !== undefined && !closed && <OpenForm open={open} onDone={() => setOpen(undefined)} />}
+      {open === undefined && !closed && (
+        <p class="button-row">
+          <Button onClick={() => setOpen({ what: 'add' })}>Add a product</Button>
+          <a class="button button-plain" href="/set-up/holds">
+            Stop-sales
+          </a>
+        </p>
+      )}
+      <Table
+        caption="Products"
+        rows={products}
+        keyOf={(row) => row.product}
+        columns={closed ? columns : [...columns, change]}
+        none="No product yet. Add the first one from the supplier’s price list."
+      />
+    </Page>
+  );
+}
+
+function OpenForm(props: { readonly open: Open; readonly onDone: () => void }) {
+  const book = useBook();
+  const { open } = props;
+  const form =
+    open.what === 'price'
+      ? priceForm(book, open.product)
+      : productForm(book, open.what === 'edit' ? open.product : undefined);
+  return (
+    <FieldsForm
+      key={open.what === 'add' ? 'add' : `${open.what} ${open.product.product}`}
+      {...form}
+      onDone={props.onDone}
+      onCancel={props.onDone}
+    />
+  );
 }

@@ -1,0 +1,91 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { RecordOf } from '../../../records/record.ts';
+import { useBook } from '../../book.ts';
+import { Button } from '../../parts/button.tsx';
+import { StopSale } from '../../parts/stop-sale.tsx';
+import { caseUnits } from '../../parts/typed.ts';
+import type { CountTyped } from './count-typed.ts';
+
+/** One product to count: big fields for cases and singles, Enter or Next goes on. */
+export function CountCard(props: {
+  readonly product: RecordOf<'product'>;
+  readonly place: number;
+  readonly of: number;
+  readonly typed: CountTyped;
+  readonly onTyped: (typed: CountTyped) => void;
+  /** Next was tapped with both fields empty. */
+  readonly asked: boolean;
+  readonly onNext: () => void;
+  readonly onBack: (() => void) | undefined;
+  readonly onLeaveOut: () => void;
+}) {
+  const { ledger } = useBook();
+  const { product, typed, asked } = props;
+  const first = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    // The first product is not focused on arrival: a screen reader reads the page's title first.
+    if (props.place > 1) first.current?.focus();
+  }, [props.place]);
+  const size = caseUnits(ledger, product.product, typed.date);
+  const value = typed.lines[product.product] ?? { cases: '', singles: '' };
+  const set = (which: 'cases' | 'singles', text: string) =>
+    props.onTyped({
+      ...typed,
+      lines: { ...typed.lines, [product.product]: { ...value, [which]: text } },
+    });
+  return (
+    <form
+      class="count-card"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        props.onNext();
+      }}
+    >
+      <p class="count-place">
+        {props.place} of {props.of}
+        {product.storage !== undefined && ` · ${product.storage}`}
+      </p>
+      <h2 class="count-name">{product.name}</h2>
+      <StopSale product={product.product} />
+      <div class="count-fields">
+        {size > 1 && (
+          <label>
+            <span>Full cases of {size}</span>
+            <input
+              ref={first}
+              type="text"
+              inputMode="numeric"
+              autocomplete="off"
+              class="number big"
+              value={value.cases}
+              onInput={(event) => set('cases', event.currentTarget.value)}
+            />
+          </label>
+        )}
+        <label>
+          <span>Singles</span>
+          <input
+            {...(size > 1 ? {} : { ref: first })}
+            type="text"
+            inputMode="numeric"
+            autocomplete="off"
+            class="number big"
+            value={value.singles}
+            onInput={(event) => set('singles', event.currentTarget.value)}
+          />
+        </label>
+      </div>
+      <p class="error-text" role="status">
+        {asked ? 'Write 0 if there is none, or leave it out.' : ''}
+      </p>
+      <div class="count-verbs">
+        {props.onBack && <Button onClick={props.onBack}>Back</Button>}
+        <Button onClick={props.onLeaveOut}>Leave it out</Button>
+        <Button kind="main" submit>
+          Next
+        </Button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,122 @@
+import { type CountedProduct, countDifference } from '../../../questions/count-difference.ts';
+import type { RecordOf } from '../../../records/record.ts';
+import { productName } from '../../../statements/account-name.ts';
+import { dayText } from '../../../statements/day-text.ts';
+import { useBook } from '../../book.ts';
+import { Difference, Units } from '../../parts/figures.tsx';
+import { Notice } from '../../parts/notice.tsx';
+import { Page } from '../../parts/page.tsx';
+import { Sentence } from '../../parts/sentence.tsx';
+import { type Column, Table } from '../../parts/table.tsx';
+import type { ScreenProps } from '../../routes.ts';
+import { CountOutcome } from './count-outcome.tsx';
+
+/** A saved count against the book, product by product, and what to do about each. */
+export function CountResultScreen({ params }: ScreenProps) {
+  const { ledger } = useBook();
+  const count = ledger.standing.currentOf(params.count ?? '');
+  if (count?.kind !== 'count') {
+    return (
+      <Page title="Count" above={<a href="/count">Count</a>}>
+        <p>
+          This count is not in the book any more. <a href="/count">Count again</a>.
+        </p>
+      </Page>
+    );
+  }
+  return <CountResult count={count} />;
+}
+
+function CountResult({ count }: { readonly count: RecordOf<'count'> }) {
+  const { ledger } = useBook();
+  const answer = countDifference(ledger, count);
+  const columns: readonly Column<CountedProduct>[] = [
+    { head: 'Product', cell: ({ product }) => productName(ledger.setup, product) },
+    {
+      head: 'Counted',
+      number: true,
+      cell: ({ counted }) =>
+        counted === undefined ? (
+          <span class="soft">not counted</span>
+        ) : (
+          <Units units={counted} plain />
+        ),
+    },
+    { head: 'By the book', number: true, cell: ({ book }) => <Units units={book} plain /> },
+    {
+      head: 'Difference',
+      number: true,
+      cell: (product) =>
+        product.state === 'not-counted' ? (
+          ''
+        ) : (
+          <Difference amount={product.difference} of="units" />
+        ),
+    },
+    { head: 'What to do', cell: (product) => <NextSteps product={product} date={count.date} /> },
+  ];
+  return (
+    <Page
+      title={`Count of ${dayText(count.date)}`}
+      above={<a href="/count">Count</a>}
+      lead={
+        <>
+          {count.counters === undefined
+            ? 'Counted by one person'
+            : `Counted by ${count.counters.join(' and ')}`}{' '}
+          · <CountOutcome difference={answer} />
+        </>
+      }
+      actions={
+        <a class="button button-plain" href="/count">
+          Count again
+        </a>
+      }
+    >
+      {answer.movedAfter.length > 0 && (
+        <Notice title="Goods were recorded on the same day after this count.">
+          <p>Check which side of the count they belong to; if they came after it, count again.</p>
+          <ul>
+            {answer.movedAfter.map((id) => (
+              <li key={id}>
+                <Sentence record={ledger.standing.get(id)} />
+              </li>
+            ))}
+          </ul>
+        </Notice>
+      )}
+      <Table
+        caption="Counted against the book, in units"
+        rows={answer.products}
+        keyOf={(product) => product.product}
+        columns={columns}
+      />
+      <p class="soft">
+        One product is never set off against another: 2 short of one and 2 over of another are 4
+        units to explain.
+      </p>
+      <p>
+        <a href={`/records/${count.id}`}>Open the record</a> to edit or undo it.
+      </p>
+    </Page>
+  );
+}
+
+function NextSteps(props: { readonly product: CountedProduct; readonly date: string }) {
+  const { product, state, difference } = props.product;
+  const records = `/find?place=${encodeURIComponent('stock:stockroom')}&product=${product}`;
+  if (state === 'agrees') return <span class="soft">nothing</span>;
+  if (state === 'not-counted') return <a href="/count">Count it</a>;
+  const units = `product=${product}&units=${Math.abs(difference)}`;
+  return (
+    <span class="steps">
+      <a href="/count">Count again</a>
+      <a href={records}>Look at its records</a>
+      {state === 'short' ? (
+        <a href={`/add/loss?${units}`}>Write off, with a reason</a>
+      ) : (
+        <a href={`/add/found?${units}`}>Record as found, with a reason</a>
+      )}
+    </span>
+  );
+}

@@ -1,0 +1,37 @@
+import { countDifference, countsLastFirst } from '../../../questions/count-difference.ts';
+import { dayText } from '../../../statements/day-text.ts';
+import { useBook } from '../../book.ts';
+import { StateMark } from '../../parts/state-mark.tsx';
+
+/** Counts that are in, last first, without a figure that could be copied into the next one. */
+export function EarlierCounts() {
+  const { ledger } = useBook();
+  const counts = countsLastFirst(ledger);
+  if (counts.length === 0) return null;
+  return (
+    <section aria-labelledby="earlier">
+      <h2 id="earlier">Earlier counts</h2>
+      <ul class="task-list">
+        {counts.map((count) => (
+          <li class="task-row" key={count.id}>
+            <a class="task-link" href={`/count/${count.id}`}>
+              {dayText(count.date)}
+            </a>
+            <span class="task-facts soft">
+              {count.counters === undefined
+                ? 'counted by one person'
+                : count.counters.join(' and ')}
+            </span>
+            <span class="task-state">
+              {countDifference(ledger, count).agrees ? (
+                <StateMark mark="done" word="agrees" />
+              ) : (
+                <StateMark mark="open" word="does not agree" />
+              )}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

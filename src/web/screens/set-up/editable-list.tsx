@@ -1,0 +1,93 @@
+import { useState } from 'preact/hooks';
+import { done } from '../../../base/outcome.ts';
+import type { Draft } from '../../book.ts';
+import { Button } from '../../parts/button.tsx';
+import { ClosedNotice, useClosed } from '../../parts/closed-season.tsx';
+import { ErrorSummary } from '../../parts/notice.tsx';
+import { type Checked, useSaving } from '../../parts/saving.ts';
+import { type Column, Table } from '../../parts/table.tsx';
+import { type FieldSpec, FieldsForm, type Values } from './fields-form.tsx';
+
+/** What a list of set-up things needs to be shown, added to and edited. */
+export interface ListSpec<R> {
+  readonly caption: string;
+  /** One of them, in words: "host shop". */
+  readonly one: string;
+  readonly rows: readonly R[];
+  readonly columns: readonly Column<R>[];
+  readonly keyOf: (row: R) => string;
+  readonly nameOf: (row: R) => string;
+  readonly fields: readonly FieldSpec[];
+  readonly start: (row: R | undefined) => Values;
+  readonly read: (values: Values, row: R | undefined) => Checked;
+  /** Records that take a row away; without it, or where there are none, the row stays. */
+  readonly remove?: (row: R) => readonly Draft[];
+  readonly none: string;
+}
+
+/** A table with Edit in each row and one form for adding and editing; read-only once closed. */
+export function EditableList<R>({ spec }: { readonly spec: ListSpec<R> }) {
+  const [open, setOpen] = useState<{ readonly row: R | undefined } | undefined>(undefined);
+  const closed = useClosed() !== undefined;
+  const removing = useSaving();
+  const edit: Column<R> = {
+    head: 'Change',
+    cell: (row) => (
+      <span class="row-verbs">
+        <Button quiet label={`Edit ${spec.nameOf(row)}`} onClick={() => setOpen({ row })}>
+          Edit
+        </Button>
+        <RemoveButton spec={spec} row={row} onRemove={(drafts) => removing.save(done(drafts))} />
+      </span>
+    ),
+  };
+  return (
+    <>
+      <ClosedNotice />
+      <ErrorSummary errors={removing.errors} attempt={removing.attempt} />
+      {open !== undefined && !closed && (
+        <FieldsForm
+          key={open.row === undefined ? 'new' : spec.keyOf(open.row)}
+          title={open.row === undefined ? `Add a ${spec.one}` : `Edit ${spec.nameOf(open.row)}`}
+          fields={spec.fields}
+          start={spec.start(open.row)}
+          read={(values) => spec.read(values, open.row)}
+          submit={open.row === undefined ? `Add the ${spec.one}` : 'Save the changes'}
+          onDone={() => setOpen(undefined)}
+          onCancel={() => setOpen(undefined)}
+        />
+      )}
+      {open === undefined && !closed && (
+        <p class="button-row">
+          <Button onClick={() => setOpen({ row: undefined })}>Add a {spec.one}</Button>
+        </p>
+      )}
+      <Table
+        caption={spec.caption}
+        rows={spec.rows}
+        keyOf={spec.keyOf}
+        columns={closed ? spec.columns : [...spec.columns, edit]}
+        none={spec.none}
+      />
+    </>
+  );
+}
+
+/** Only where the row can be taken away: a thing with records behind it stays. */
+function RemoveButton<R>(props: {
+  readonly spec: ListSpec<R>;
+  readonly row: R;
+  readonly onRemove: (drafts: readonly Draft[]) => unknown;
+}) {
+  const drafts = props.spec.remove?.(props.row) ?? [];
+  if (drafts.length === 0) return null;
+  return (
+    <Button
+      quiet
+      label={`Remove ${props.spec.nameOf(props.row)}`}
+      onClick={() => props.onRemove(drafts)}
+    >
+      Remove
+    </Button>
+  );
+}

@@ -1,0 +1,82 @@
+import { freeId } from '../../../intake/short-id.ts';
+import { sellersOf } from '../../../questions/ordered-against-taken.ts';
+import { sellerName } from '../../../statements/account-name.ts';
+import { useBook } from '../../book.ts';
+import { EditableList } from './editable-list.tsx';
+import type { FieldSpec } from './fields-form.tsx';
+import { Reading, replacing } from './reading.ts';
+
+const FIELDS: readonly FieldSpec[] = [
+  { name: 'name', label: 'Adult who answers for the account', kind: 'text' },
+  {
+    name: 'contact',
+    label: 'How to reach the adult',
+    kind: 'text',
+    optional: true,
+    hint: 'An adult’s telephone or e-mail, never a child’s.',
+  },
+  {
+    name: 'language',
+    label: 'Language of the statement',
+    kind: 'text',
+    optional: true,
+    hint: 'A language tag (BCP 47) like es or zh-Hans.',
+  },
+];
+
+const LANGUAGE = /^[A-Za-z]{2,8}(?:-[A-Za-z0-9]{1,8})*$/;
+
+/** Households, each with the adult who answers for the account. */
+export function FamiliesPart() {
+  const { ledger } = useBook();
+  const { families } = ledger.setup;
+  return (
+    <EditableList
+      spec={{
+        caption: 'Families',
+        one: 'family',
+        none: 'No family yet. Paste a seller list, or add the first family.',
+        rows: [...families.values()].sort((a, b) => (a.name < b.name ? -1 : 1)),
+        columns: [
+          { head: 'Adult', cell: (row) => <a href={`/families/${row.family}`}>{row.name}</a> },
+          {
+            head: 'Sellers',
+            cell: (row) =>
+              sellersOf(ledger, row.family)
+                .map((seller) => sellerName(ledger.setup, seller))
+                .join(', '),
+          },
+          { head: 'Language', cell: (row) => row.language ?? '', wide: true },
+          { head: 'Contact', cell: (row) => row.contact ?? '', wide: true },
+        ],
+        keyOf: (row) => row.family,
+        nameOf: (row) => row.name,
+        fields: FIELDS,
+        start: (row) => ({
+          name: row?.name ?? '',
+          contact: row?.contact ?? '',
+          language: row?.language ?? '',
+        }),
+        read: (values, row) => {
+          const reading = new Reading(values);
+          const name = reading.text('name', 'Write the name of the adult.');
+          const contact = reading.optional('contact');
+          const language = reading.optional('language');
+          if (language !== '' && !LANGUAGE.test(language)) {
+            reading.refuse('language', 'Write a language tag like es or zh-Hans, or nothing.');
+          }
+          const lastWord = name.split(' ').at(-1) ?? '';
+          const family = row?.family ?? freeId(lastWord, 'family', new Set(families.keys()));
+          return reading.done({
+            kind: 'family',
+            family,
+            name,
+            ...(contact === '' ? {} : { contact }),
+            ...(language === '' ? {} : { language }),
+            ...replacing(row),
+          });
+        },
+      }}
+    />
+  );
+}

@@ -1,0 +1,109 @@
+import { useState } from 'preact/hooks';
+import { done } from '../../../base/outcome.ts';
+import {
+  type PastedRow,
+  type ProposedRow,
+  proposeSellers,
+  readPastedSellers,
+} from '../../../intake/pasted-sellers.ts';
+import { type Draft, useBook } from '../../book.ts';
+import { go } from '../../navigation.ts';
+import { Button } from '../../parts/button.tsx';
+import { ClosedNotice, useClosed } from '../../parts/closed-season.tsx';
+import { TextField } from '../../parts/field.tsx';
+import { ErrorSummary, Notice } from '../../parts/notice.tsx';
+import { useSaving } from '../../parts/saving.ts';
+import { PastePreview } from './paste-preview.tsx';
+
+/** A seller list from a spreadsheet: paste, see what it becomes, fix in place, save at once. */
+export function PasteSellers() {
+  const { ledger } = useBook();
+  const { families, sellers } = ledger.setup;
+  const closed = useClosed();
+  const [text, setText] = useState('');
+  const [rows, setRows] = useState<readonly PastedRow[]>([]);
+  const [notKept, setNotKept] = useState<readonly string[]>([]);
+  const saving = useSaving();
+  const read = (pasted: string) => {
+    setText(pasted);
+    const found = readPastedSellers(pasted);
+    setRows(found.rows);
+    setNotKept(found.notKept);
+  };
+  const proposed = proposeSellers(rows, {
+    families: [...families.values()],
+    sellers: [...sellers.values()],
+  });
+  const drafts = draftsOf(proposed);
+  const toFix = proposed.filter((row) => row.state === 'fix').length;
+  if (closed !== undefined) return <ClosedNotice />;
+  return (
+    <>
+      <TextField
+        label="Paste here"
+        name="pasted"
+        hint="Seller, the adult of the family, and a goal if there is one. Tabs, commas or semicolons; a row of headings may be on top. Children by first name and initial only."
+        long
+        value={text}
+        onValue={read}
+      />
+      <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
+      {notKept.length > 0 && (
+        <Notice title={`Not kept: ${notKept.join(', ')}.`}>
+          <p>Only the seller, the family and the goal are taken over.</p>
+        </Notice>
+      )}
+      {rows.length > 0 && (
+        <>
+          <PastePreview
+            proposed={proposed}
+            onCells={(cells) => setRows(rows.map((row) => (row.line === cells.line ? cells : row)))}
+            onLeaveOut={(line) => setRows(rows.filter((row) => row.line !== line))}
+          />
+          <div class="form-end">
+            <Button
+              kind="main"
+              disabled={saving.busy || drafts.sellers === 0}
+              onClick={() => void saving.save(done(drafts.records), () => go('/set-up/sellers'))}
+            >
+              Save {counted(drafts.sellers, 'seller', 'sellers')} and{' '}
+              {counted(drafts.families, 'new family', 'new families')}
+            </Button>
+            {toFix > 0 && (
+              <span class="soft">{counted(toFix, 'row', 'rows')} to fix first, or leave out.</span>
+            )}
+          </div>
+        </>
+      )}
+    </>
+  );
+}
+
+/** Families before the sellers who belong to them; nothing while a row waits to be fixed. */
+function draftsOf(proposed: readonly ProposedRow[]) {
+  if (proposed.some((row) => row.state === 'fix')) return { records: [], sellers: 0, families: 0 };
+  const rows = proposed.filter((row) => row.state === 'new');
+  const families = new Map(
+    rows.filter((row) => row.family.isNew).map((row) => [row.family.family, row.family.name]),
+  );
+  const records: Draft[] = [...families].map(([family, name]) => ({
+    kind: 'family',
+    family,
+    name,
+  }));
+  for (const { seller, family, goal } of rows) {
+    records.push({
+      kind: 'seller',
+      seller: seller.seller,
+      name: seller.name,
+      family: family.family,
+      active: true,
+      ...(goal === undefined ? {} : { goal }),
+    });
+  }
+  return { records, sellers: rows.length, families: families.size };
+}
+
+function counted(count: number, one: string, many: string): string {
+  return `${count} ${count === 1 ? one : many}`;
+}

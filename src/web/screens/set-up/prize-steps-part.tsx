@@ -1,0 +1,76 @@
+import { freeId } from '../../../intake/short-id.ts';
+import { useBook } from '../../book.ts';
+import { EditableList } from './editable-list.tsx';
+import { Reading, removalOf, replacing } from './reading.ts';
+
+/** What credited units earn, and where the seller has to choose. */
+export function PrizeStepsPart() {
+  const { ledger } = useBook();
+  const { levels } = ledger.setup;
+  return (
+    <EditableList
+      spec={{
+        caption: 'Prize steps, lowest first',
+        one: 'prize step',
+        none: 'No prize step yet. Add the lowest one first.',
+        rows: [...levels.values()].sort((a, b) => a.units - b.units),
+        columns: [
+          { head: 'Units', number: true, cell: (row) => row.units },
+          { head: 'Prize', cell: (row) => row.prize },
+          { head: 'Choices', cell: (row) => row.choices?.join(', ') ?? '' },
+          {
+            head: 'With lower steps',
+            cell: (row) => (row.each === false ? 'in their place' : 'on top of them'),
+            wide: true,
+          },
+        ],
+        keyOf: (row) => row.level,
+        nameOf: (row) => row.prize,
+        fields: [
+          { name: 'units', label: 'Credited units that earn it', kind: 'whole' },
+          { name: 'prize', label: 'Prize', kind: 'text' },
+          {
+            name: 'choices',
+            label: 'Choices',
+            kind: 'text',
+            optional: true,
+            hint: 'Sizes, colours or things to pick from, with commas: S, M, L.',
+          },
+          {
+            name: 'instead',
+            label: 'It takes the place of the lower steps',
+            kind: 'check',
+            hint: 'Otherwise it is earned on top of them.',
+          },
+        ],
+        start: (row) => ({
+          units: row === undefined ? '' : String(row.units),
+          prize: row?.prize ?? '',
+          choices: row?.choices?.join(', ') ?? '',
+          instead: row?.each === false ? 'yes' : '',
+        }),
+        read: (values, row) => {
+          const reading = new Reading(values);
+          const units = reading.whole('units');
+          const prize = reading.text('prize', 'Write what the prize is.');
+          const choices = reading
+            .optional('choices')
+            .split(',')
+            .map((choice) => choice.trim())
+            .filter((choice) => choice !== '');
+          const level = row?.level ?? freeId(`${units} ${prize}`, 'step', new Set(levels.keys()));
+          return reading.done({
+            kind: 'level',
+            level,
+            units,
+            prize,
+            ...(choices.length === 0 ? {} : { choices }),
+            ...(reading.ticked('instead') ? { each: false } : {}),
+            ...replacing(row),
+          });
+        },
+        remove: (row) => removalOf(ledger, row),
+      }}
+    />
+  );
+}

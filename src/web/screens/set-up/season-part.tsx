@@ -1,0 +1,120 @@
+import { useState } from 'preact/hooks';
+import { freeId } from '../../../intake/short-id.ts';
+import type { RecordOf } from '../../../records/record.ts';
+import { dayText } from '../../../statements/day-text.ts';
+import { useBook } from '../../book.ts';
+import { useClosed } from '../../parts/closed-season.tsx';
+import { contentOf } from '../../undo.ts';
+import { EditableList } from './editable-list.tsx';
+import { type FieldSpec, FieldsForm } from './fields-form.tsx';
+import { Reading, replacing } from './reading.ts';
+
+type Deadline = NonNullable<RecordOf<'season'>['deadlines']>[number];
+
+const FIELDS: readonly FieldSpec[] = [
+  { name: 'name', label: 'Name of the season', kind: 'text' },
+  {
+    name: 'currency',
+    label: 'Currency',
+    kind: 'text',
+    hint: 'Its three letters (ISO 4217). Do not change it once money is recorded.',
+  },
+  { name: 'starts', label: 'First day', kind: 'day' },
+  { name: 'ends', label: 'Last day', kind: 'day' },
+];
+
+/** Name, currency, days and deadlines of the season. */
+export function SeasonPart() {
+  const { ledger } = useBook();
+  const closed = useClosed();
+  const { season } = ledger.setup;
+  const [saved, setSaved] = useState(0);
+  return (
+    <>
+      {closed === undefined && (
+        <FieldsForm
+          key={`season-${saved}`}
+          title="Season"
+          fields={FIELDS}
+          start={{
+            name: season?.name ?? '',
+            currency: season?.currency ?? 'USD',
+            starts: season?.starts ?? '',
+            ends: season?.ends ?? '',
+          }}
+          read={(values) => {
+            const reading = new Reading(values);
+            const currency = reading.optional('currency').toUpperCase();
+            const name = reading.text('name', 'Name the season.');
+            const starts = reading.day('starts');
+            const ends = reading.day('ends');
+            if (!/^[A-Z]{3}$/.test(currency)) {
+              reading.refuse('currency', 'Write the three letters of a currency, like USD.');
+            }
+            if (ends < starts) reading.refuse('ends', 'The last day is before the first.');
+            const deadlines = season?.deadlines;
+            return reading.done({
+              kind: 'season',
+              name,
+              currency,
+              starts,
+              ends,
+              ...(deadlines === undefined ? {} : { deadlines }),
+              ...replacing(season),
+            });
+          }}
+          submit="Save the season"
+          onDone={() => setSaved(saved + 1)}
+        />
+      )}
+      {season !== undefined && <Deadlines season={season} />}
+    </>
+  );
+}
+
+/** Dates that must not be missed; each change is a new version of the season. */
+function Deadlines({ season }: { readonly season: RecordOf<'season'> }) {
+  const deadlines = [...(season.deadlines ?? [])].sort((a, b) => (a.date < b.date ? -1 : 1));
+  const withDeadlines = (kept: readonly Deadline[]) => ({
+    ...contentOf(season),
+    kind: 'season' as const,
+    name: season.name,
+    currency: season.currency,
+    starts: season.starts,
+    ends: season.ends,
+    deadlines: [...kept],
+    replaces: season.id,
+  });
+  const others = (row: Deadline | undefined) =>
+    deadlines.filter(({ deadline }) => deadline !== row?.deadline);
+  return (
+    <EditableList
+      spec={{
+        caption: 'Deadlines',
+        one: 'deadline',
+        none: 'No deadline yet. Add the days on which orders, swaps and money are due.',
+        rows: deadlines,
+        columns: [
+          { head: 'Day', cell: (row) => dayText(row.date) },
+          { head: 'What is due', cell: (row) => row.name },
+        ],
+        keyOf: (row) => row.deadline,
+        nameOf: (row) => row.name,
+        fields: [
+          { name: 'name', label: 'What is due', kind: 'text' },
+          { name: 'date', label: 'Day', kind: 'day' },
+        ],
+        start: (row) => ({ name: row?.name ?? '', date: row?.date ?? '' }),
+        read: (values, row) => {
+          const reading = new Reading(values);
+          const name = reading.text('name', 'Write what is due.');
+          const date = reading.day('date');
+          const taken = new Set(deadlines.map(({ deadline }) => deadline));
+          const deadline = row?.deadline ?? freeId(name, 'deadline', taken);
+          return reading.done(withDeadlines([...others(row), { deadline, name, date }]));
+        },
+        remove: (row) => [withDeadlines(others(row))],
+      }}
+    />
+  );
+}

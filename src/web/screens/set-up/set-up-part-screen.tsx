@@ -1,0 +1,44 @@
+import type { ComponentType } from 'preact';
+import { Page } from '../../parts/page.tsx';
+import type { ScreenProps } from '../../routes.ts';
+import { FamiliesPart } from './families-part.tsx';
+import { HoldsPart } from './holds-part.tsx';
+import { HostsPart, NeighboursPart } from './names-part.tsx';
+import { PasteSellers } from './paste-sellers.tsx';
+import { PrizeStepsPart } from './prize-steps-part.tsx';
+import { ProceedsPart } from './proceeds-part.tsx';
+import { SeasonPart } from './season-part.tsx';
+import { SellersPart } from './sellers-part.tsx';
+import { StallsPart } from './stalls-part.tsx';
+
+const PARTS: Readonly<Record<string, readonly [title: string, part: ComponentType]>> = {
+  season: ['Season and deadlines', SeasonPart],
+  paste: ['Paste a seller list', PasteSellers],
+  families: ['Families', FamiliesPart],
+  sellers: ['Sellers', SellersPart],
+  hosts: ['Host shops', HostsPart],
+  neighbours: ['Neighbour groups', NeighboursPart],
+  stalls: ['Stalls', StallsPart],
+  'prize-steps': ['Prize steps', PrizeStepsPart],
+  proceeds: ['Proceeds steps', ProceedsPart],
+  holds: ['Stop-sales', HoldsPart],
+};
+
+/** One part of the set-up, by its address. */
+export function SetUpPartScreen({ params }: ScreenProps) {
+  const found = PARTS[params.part ?? ''];
+  const above = <a href="/set-up">Set-up</a>;
+  if (found === undefined) {
+    return (
+      <Page title="Set-up" above={above}>
+        <p>There is no such part of the set-up.</p>
+      </Page>
+    );
+  }
+  const [title, Part] = found;
+  return (
+    <Page title={title} above={above}>
+      <Part />
+    </Page>
+  );
+}

@@ -1,0 +1,82 @@
+import { freeId } from '../../../intake/short-id.ts';
+import { stallName } from '../../../statements/account-name.ts';
+import { stallTimeText } from '../../../statements/stall-time-text.ts';
+import { useBook } from '../../book.ts';
+import { EditableList } from './editable-list.tsx';
+import { Reading, removalOf, replacing } from './reading.ts';
+
+const LOCAL_TIME = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/;
+
+/** Stalls to come: where, and from when to when. Shifts are kept on the stall's own page. */
+export function StallsPart() {
+  const { ledger } = useBook();
+  const { hosts, stalls } = ledger.setup;
+  const options = [...hosts.values()].map(({ host, name }) => ({ value: host, words: name }));
+  const settled = new Set(
+    ledger
+      .movements()
+      .filter((movement) => movement.kind === 'stall-close')
+      .map(({ stall }) => stall),
+  );
+  return (
+    <EditableList
+      spec={{
+        caption: 'Stalls',
+        one: 'stall',
+        none: 'No stall yet. Add a host shop first, then plan a stall there.',
+        rows: [...stalls.values()].sort((a, b) => (a.starts < b.starts ? -1 : 1)),
+        columns: [
+          {
+            head: 'Stall',
+            cell: (row) => (
+              <a href={`/stalls/${row.stall}`}>{stallName(ledger.setup, row.stall)}</a>
+            ),
+          },
+          { head: 'When', cell: (row) => stallTimeText(row.starts, row.ends) },
+          { head: 'Sellers on shift', number: true, cell: (row) => row.shifts.length },
+        ],
+        keyOf: (row) => row.stall,
+        nameOf: (row) => `${stallName(ledger.setup, row.stall)}, ${row.starts.slice(0, 10)}`,
+        fields: [
+          {
+            name: 'host',
+            label: 'Host shop',
+            kind: 'select',
+            options,
+            empty: 'Choose a host shop',
+          },
+          { name: 'starts', label: 'Starts', kind: 'time' },
+          { name: 'ends', label: 'Ends', kind: 'time' },
+        ],
+        start: (row) => ({
+          host: row?.host ?? '',
+          starts: row?.starts ?? '',
+          ends: row?.ends ?? '',
+        }),
+        read: (values, row) => {
+          const reading = new Reading(values);
+          const host = reading.text('host', 'Choose the host shop.');
+          const starts = reading.optional('starts');
+          const ends = reading.optional('ends');
+          if (!LOCAL_TIME.test(starts)) reading.refuse('starts', 'Choose the day and time.');
+          if (!LOCAL_TIME.test(ends)) reading.refuse('ends', 'Choose the day and time.');
+          else if (ends <= starts) reading.refuse('ends', 'The end is not after the start.');
+          const stall =
+            row?.stall ?? freeId(`${host} ${starts.slice(5, 10)}`, 'stall', new Set(stalls.keys()));
+          const shifts = row?.shifts ?? [];
+          return reading.done({
+            kind: 'stall',
+            stall,
+            host,
+            starts,
+            ends,
+            shifts: [...shifts],
+            ...replacing(row),
+          });
+        },
+        // A settled stall stays: its takings would otherwise belong nowhere.
+        remove: (row) => (settled.has(row.stall) ? [] : removalOf(ledger, row)),
+      }}
+    />
+  );
+}
