@@ -47,10 +47,13 @@ export interface UnitsProof {
   readonly parts: readonly ProofPart[];
 }
 
-/** Minor units owed for goods so far, and what stands against it; both sides are equal. */
+/**
+ * Money in minor units: what the group owes or earned, and where that is now. Every balance stands
+ * on one of the two sides with a positive amount, and both sides add up to the same.
+ */
 export interface MoneyProof {
-  /** What the group owes the supplier; negative where the supplier owes the group. */
-  readonly supplier: number;
+  readonly owed: number;
+  readonly owedParts: readonly ProofPart[];
   readonly accounted: number;
   readonly parts: readonly ProofPart[];
 }
@@ -68,7 +71,7 @@ export function places(ledger: Ledger): Places {
   const pools = [...balances.table('credit').keys()].filter((name) => name.startsWith('pool:'));
   return {
     units,
-    money: moneyProof(ledger, owed.toPay - owed.inCredit),
+    money: moneyProof(ledger, owed),
     places: [
       {
         place: 'stockroom',
@@ -140,29 +143,33 @@ function unitsProof(ledger: Ledger): UnitsProof {
   };
 }
 
-/** Owed to the supplier = goods + families + cash box + cards + bank + what went to costs. */
-function moneyProof(ledger: Ledger, families: number): MoneyProof {
-  const money = (account: string) => ledger.balances.moneyOf(account);
-  const parts = [
-    { part: 'stockroom', amount: money('goods') },
-    { part: 'families', amount: families },
-    { part: 'cashbox', amount: money('cashbox') },
-    { part: 'cards', amount: money('cards') },
-    { part: 'bank', amount: money('bank') },
-    { part: 'buyers', amount: money('buyers') },
-    { part: 'overshort', amount: money('overshort') },
-    { part: 'fees', amount: money('fees') },
-    { part: 'losses', amount: money('losses') },
-    { part: 'proceeds', amount: money('proceeds') },
-  ];
+/** Owed and earned (supplier, proceeds, credit) = goods + families + in hand + costs. */
+function moneyProof(ledger: Ledger, families: Owed): MoneyProof {
+  const accounts = ['goods', 'cashbox', 'cards', 'bank', 'buyers'];
+  const costs = ['overshort', 'fees', 'losses', 'supplier', 'proceeds'];
+  const parts = [...accounts, ...costs].map((part) => ({
+    part,
+    amount: ledger.balances.moneyOf(part),
+  }));
+  parts.splice(1, 0, { part: 'families', amount: families.toPay });
+  parts.push({ part: 'families', amount: 0 - families.inCredit });
+  const held = parts.filter(({ amount }) => amount > 0);
+  const owed = parts.filter(({ amount }) => amount < 0);
+  const positive = owed.map(({ part, amount }) => ({ part, amount: 0 - amount }));
   return {
-    supplier: 0 - money('supplier'),
-    accounted: parts.reduce((sum, { amount }) => sum + amount, 0),
-    parts,
+    owed: positive.reduce((sum, { amount }) => sum + amount, 0),
+    owedParts: positive,
+    accounted: held.reduce((sum, { amount }) => sum + amount, 0),
+    parts: held,
   };
 }
 
-function owedByFamilies(ledger: Ledger): { toPay: number; inCredit: number } {
+interface Owed {
+  readonly toPay: number;
+  readonly inCredit: number;
+}
+
+function owedByFamilies(ledger: Ledger): Owed {
   const owed = { toPay: 0, inCredit: 0 };
   for (const account of ledger.balances.table('money').keys()) {
     if (!account.startsWith('owed:')) continue;

@@ -45,7 +45,6 @@ export function App(props: { readonly connection: Connection; readonly machine: 
     if (meant === undefined) state.value = { at: 'shelf', shelf: books.value };
     else await open(meant, books.value);
   };
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the app starts once
   useEffect(() => void start(), []);
   const now = state.value;
   switch (now.at) {

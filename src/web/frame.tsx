@@ -20,12 +20,18 @@ export function Frame(props: { readonly damage: readonly string[]; readonly onSh
         <a class="mark" href="/">
           Cratebook
         </a>
-        <button type="button" class="head-season" onClick={props.onShelf}>
-          <span>{book.name}</span>
+        <button
+          type="button"
+          class="head-season"
+          aria-label={`${book.name}, all books`}
+          onClick={props.onShelf}
+        >
+          <span class="head-name">{book.name}</span>
           <span class="head-switch">all books</span>
         </button>
         <Pages />
       </header>
+      <Verbs />
       <main id="page" tabIndex={-1}>
         {props.damage.length > 0 && (
           <Notice tone="stop" title="The store is damaged, so nothing is written to it.">
@@ -39,7 +45,6 @@ export function Frame(props: { readonly damage: readonly string[]; readonly onSh
         )}
         <Current />
       </main>
-      <Verbs />
     </div>
   );
 }
@@ -58,7 +63,6 @@ function Pages() {
   const { path } = address.value;
   const open = useSignal(false);
   // A page that was reached closes the menu that led to it.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: path is what the menu follows
   useEffect(() => {
     open.value = false;
   }, [path]);
@@ -143,7 +147,6 @@ function Current() {
   }, [path, shown]);
   const now = shown.value;
   const shownPath = now === undefined || now === 'missing' ? now : now.path;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the title takes the focus per page
   useEffect(() => {
     if (shownPath === undefined) return;
     if (!first.current) focusTitle();

@@ -1,6 +1,39 @@
+import './board.css';
+import { placeIds, places } from '../../../questions/places.ts';
+import { placeName } from '../../../statements/place-words.ts';
+import { useBook } from '../../book.ts';
 import { Page } from '../../parts/page.tsx';
 import type { ScreenProps } from '../../routes.ts';
+import { Attention } from './attention.tsx';
+import { PlaceList } from './place-list.tsx';
+import { PlaceRoll } from './place-roll.tsx';
+import { Proof } from './proof.tsx';
+import { Roll } from './roll.tsx';
 
-export function BoardScreen(_props: ScreenProps) {
-  return <Page title="Places">Being built.</Page>;
+/**
+ * Home: where everything is. The total line on top, the places left, the running list (or the chosen
+ * place's) in the middle, what needs attention right; on a phone one below the other.
+ */
+export function BoardScreen({ params, search }: ScreenProps) {
+  const book = useBook();
+  const board = places(book.ledger);
+  const chosen = placeIds.find((place) => place === params.place);
+  return (
+    <Page
+      title={chosen === undefined ? 'Places' : placeName(chosen)}
+      layout={chosen === undefined ? 'board' : 'board board-place'}
+      above={chosen !== undefined && <a href="/">Places</a>}
+    >
+      <Proof places={board} />
+      <div class="board-columns">
+        <PlaceList places={board.places} chosen={chosen} />
+        {chosen === undefined ? (
+          <Roll />
+        ) : (
+          <PlaceRoll place={chosen} show={search.get('show')} key={chosen} />
+        )}
+        <Attention />
+      </div>
+    </Page>
+  );
 }

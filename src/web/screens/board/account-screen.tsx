@@ -1,0 +1,43 @@
+import './board.css';
+import type { LedgerName } from '../../../questions/postings-of.ts';
+import { accountName, productName } from '../../../statements/account-name.ts';
+import { useBook } from '../../book.ts';
+import { Page } from '../../parts/page.tsx';
+import type { ScreenProps } from '../../routes.ts';
+import { AccountRoll } from './account-roll.tsx';
+import { ByProduct } from './by-product.tsx';
+
+/**
+ * Any account of any ledger as a running list: where every number opens to. Addresses are
+ * `/accounts/stock/stockroom?product=honey`, `/accounts/money/owed:ada`, `/accounts/credit/seller:ada`.
+ */
+export function AccountScreen({ params, search }: ScreenProps) {
+  const { ledger } = useBook();
+  const name = ledgerNames.find((known) => known === params.ledger) ?? 'money';
+  const account = params.account ?? '';
+  const product = search.get('product') ?? undefined;
+  const title = accountName(ledger, name, account);
+  return (
+    <Page
+      title={product === undefined ? title : `${productName(ledger.setup, product)}: ${title}`}
+      above={<a href="/">Places</a>}
+      layout="account"
+    >
+      <section class="roll" aria-label="Running list">
+        {name !== 'money' && product === undefined && (
+          <ByProduct
+            account={account}
+            ledgerName={name}
+            lines={ledger.balances.linesOf(name, account)}
+          />
+        )}
+        <AccountRoll
+          following={{ ledger: name, accounts: (other) => other === account, product }}
+          account={account}
+        />
+      </section>
+    </Page>
+  );
+}
+
+const ledgerNames: readonly LedgerName[] = ['stock', 'money', 'credit'];

@@ -1,0 +1,66 @@
+import { accountsOf, type PlaceId } from '../../../questions/places.ts';
+import { useBook } from '../../book.ts';
+import { AccountRoll } from './account-roll.tsx';
+import { ByProduct } from './by-product.tsx';
+
+/** The list of one place: its goods or its money, each line with what was there after it. */
+export function PlaceRoll(props: { readonly place: PlaceId; readonly show: string | null }) {
+  const { ledger } = useBook();
+  const { stock, money } = accountsOf(props.place);
+  const about = money !== undefined && (stock === undefined || props.show === 'money');
+  const account = PLACE_ACCOUNTS[props.place];
+  return (
+    <section class="roll" aria-label="Running list">
+      <h2 class="column-head">
+        Running list{' '}
+        {stock !== undefined && money !== undefined && (
+          <span class="roll-switch">
+            <a href={`/places/${props.place}`} aria-current={about ? undefined : 'true'}>
+              goods
+            </a>{' '}
+            <a href={`/places/${props.place}?show=money`} aria-current={about ? 'true' : undefined}>
+              money
+            </a>
+          </span>
+        )}
+      </h2>
+      {props.place === 'families' && (
+        <p class="roll-more">
+          <a href="/families">Every family’s own account</a>
+        </p>
+      )}
+      {props.place === 'stalls' && (
+        <p class="roll-more">
+          <a href="/stalls">Every stall, settled and not yet settled</a>
+        </p>
+      )}
+      {!about && account !== undefined && (
+        <ByProduct account={account} lines={ledger.balances.linesOf('stock', account)} />
+      )}
+      <AccountRoll
+        following={
+          about
+            ? { ledger: 'money', accounts: money ?? (() => false) }
+            : { ledger: 'stock', accounts: stock ?? (() => false) }
+        }
+        account={about ? (MONEY_ACCOUNTS[props.place] ?? props.place) : (account ?? '')}
+      />
+    </section>
+  );
+}
+
+/** Places that are one stock account, so that their goods can be told product by product. */
+const PLACE_ACCOUNTS: Partial<Record<PlaceId, string>> = {
+  stockroom: 'stockroom',
+  stalls: 'stall-sold',
+  given: 'gifted',
+  lost: 'lost',
+  supplier: 'supplier',
+};
+
+const MONEY_ACCOUNTS: Partial<Record<PlaceId, string>> = {
+  stockroom: 'goods',
+  families: 'owed:',
+  stalls: 'overshort',
+  lost: 'losses',
+};

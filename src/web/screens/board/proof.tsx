@@ -1,0 +1,68 @@
+import type { Places, ProofPart } from '../../../questions/places.ts';
+import { moneyText, unitsText } from '../../../statements/money-text.ts';
+import { proofPartName } from '../../../statements/place-words.ts';
+import { useBook } from '../../book.ts';
+
+/**
+ * The top line proves the total: units in are units accounted for, and what the group owes or earned
+ * is matched by where that money is. Each bar adds the places up to the total.
+ */
+export function Proof({ places }: { readonly places: Places }) {
+  const { currency } = useBook();
+  const { units, money } = places;
+  const text = (minor: number) => moneyText(minor, currency);
+  return (
+    <section class="proof" aria-label="Total">
+      <div class="proof-line">
+        <p class="proof-sum">
+          <span class="shape shape-goods figure-goods" aria-hidden="true" />
+          <b>{unitsText(units.in)}</b> units in = <b>{unitsText(units.accounted)}</b> accounted for
+          {units.in === units.accounted && <span class="proof-agrees"> ✓</span>}
+        </p>
+        <SumBar about="goods" side="units" parts={units.parts} text={unitsText} />
+      </div>
+      <div class="proof-line">
+        <p class="proof-sum">
+          <span class="shape shape-money figure-money" aria-hidden="true" />
+          <b>{moneyText(money.owed, currency)}</b> owed or earned ={' '}
+          <b>{moneyText(money.accounted, currency)}</b> accounted for
+          {money.owed === money.accounted && <span class="proof-agrees"> ✓</span>}
+        </p>
+        <SumBar about="money" side="held" parts={money.parts} text={text} />
+        {money.owedParts.length > 0 && (
+          <p class="proof-owed">
+            {money.owedParts
+              .map(({ part, amount }) => `${proofPartName(part, 'owed')} ${text(amount)}`)
+              .join(' + ')}
+          </p>
+        )}
+      </div>
+    </section>
+  );
+}
+
+/** A bar of the parts, each as wide as its share, with their figures in words below. */
+function SumBar(props: {
+  readonly about: 'goods' | 'money';
+  readonly side: 'units' | 'held';
+  readonly parts: readonly ProofPart[];
+  readonly text: (amount: number) => string;
+}) {
+  const shown = props.parts.filter(({ amount }) => amount !== 0);
+  return (
+    <div class={`sum-bar figure-${props.about}`}>
+      <div class="sum-bar-parts" aria-hidden="true">
+        {shown.map(({ part, amount }) => (
+          <span key={part} style={{ flexGrow: Math.max(amount, 0) }} />
+        ))}
+      </div>
+      <ul class="sum-bar-words">
+        {shown.map(({ part, amount }) => (
+          <li key={part}>
+            {proofPartName(part, props.side)} {props.text(amount)}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
