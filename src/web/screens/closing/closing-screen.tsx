@@ -1,6 +1,81 @@
+import type { ClosingItem } from '../../../questions/closing/closing-item.ts';
+import { closingList } from '../../../questions/closing-list.ts';
+import { dayText } from '../../../statements/day-text.ts';
+import { useBook } from '../../book.ts';
+import { useClosed } from '../../parts/closed-season.tsx';
+import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
-import type { ScreenProps } from '../../routes.ts';
+import { PaperLinks } from '../../parts/paper-links.tsx';
+import { closingGroups } from './closing-groups.ts';
+import { ClosingRow } from './closing-row.tsx';
 
-export function ClosingScreen(_props: ScreenProps) {
-  return <Page title="Closing list">Being built.</Page>;
+/** Everything that must come out even, and every paper that must exist, before the season closes. */
+export function ClosingScreen() {
+  const book = useBook();
+  const closed = useClosed();
+  const { items, ready } = closingList(book.ledger, book.today());
+  const open = items.filter((item) => item.state === 'open').length;
+  const done = items.filter((item) => item.state === 'done').length;
+  return (
+    <Page
+      title="Closing list"
+      lead={`${open} open, ${done} done, ${items.length - open - done} not needed.`}
+      actions={<PaperLinks paper="season-proof" words="Season proof" print />}
+    >
+      {closed !== undefined && (
+        <Notice tone="done" title={`The season was closed on ${dayText(closed.date)}.`}>
+          <p>
+            {closed.second !== undefined && `Second person: ${closed.second}. `}
+            {closed.reason !== undefined && `Reason: ${closed.reason} `}
+            Set-up is read-only; records that come late say why.
+          </p>
+        </Notice>
+      )}
+      {closingGroups.map(([group, words]) => (
+        <Group key={group} words={words} items={items.filter((item) => item.group === group)} />
+      ))}
+      {closed === undefined && (
+        <p class="form-end no-print">
+          <a class="button button-main" href="/closing/close">
+            {ready ? 'Close the season' : 'Check before closing'}
+          </a>
+        </p>
+      )}
+    </Page>
+  );
+}
+
+/** Open items first, each with what is left; what is done or not needed folds away. */
+function Group(props: { readonly words: string; readonly items: readonly ClosingItem[] }) {
+  const open = props.items.filter((item) => item.state === 'open');
+  const rest = props.items.filter((item) => item.state !== 'open');
+  if (props.items.length === 0) return null;
+  const id = `group-${props.words.replace(/\W/g, '-')}`;
+  return (
+    <section aria-labelledby={id} class="closing-group">
+      <h2 id={id}>
+        {props.words}{' '}
+        <span class="group-count">
+          {open.length === 0 ? 'nothing open' : `${open.length} open`}
+        </span>
+      </h2>
+      {open.length > 0 && (
+        <ul class="task-list">
+          {open.map((item) => (
+            <ClosingRow key={item.item} item={item} />
+          ))}
+        </ul>
+      )}
+      {rest.length > 0 && (
+        <details open={open.length === 0 && rest.length <= 3}>
+          <summary>{rest.length} done or not needed</summary>
+          <ul class="task-list">
+            {rest.map((item) => (
+              <ClosingRow key={item.item} item={item} />
+            ))}
+          </ul>
+        </details>
+      )}
+    </section>
+  );
 }

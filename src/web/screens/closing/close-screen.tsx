@@ -1,0 +1,158 @@
+import { useState } from 'preact/hooks';
+import { isDay } from '../../../base/day.ts';
+import { done, type Outcome, refused } from '../../../base/outcome.ts';
+import { type ClosingList, closingList } from '../../../questions/closing-list.ts';
+import type { RecordOf } from '../../../records/record.ts';
+import { closingWords } from '../../../statements/closing-words.ts';
+import { type Draft, useBook } from '../../book.ts';
+import { go } from '../../navigation.ts';
+import { Button } from '../../parts/button.tsx';
+import { ClosedNotice, useClosed } from '../../parts/closed-season.tsx';
+import { DayField, TextField } from '../../parts/field.tsx';
+import { ErrorSummary, type FieldError, Notice } from '../../parts/notice.tsx';
+import { Page } from '../../parts/page.tsx';
+import { useSaving } from '../../parts/saving.ts';
+import { contentOf } from '../../undo.ts';
+import { closingGroups } from './closing-groups.ts';
+
+interface CloseTyped {
+  readonly date: string;
+  readonly second: string;
+  readonly reason: string;
+}
+
+/** The check page: what stands open, and who answers for closing all the same. */
+export function CloseScreen() {
+  const book = useBook();
+  const closed = useClosed();
+  const { season } = book.ledger.setup;
+  const list = closingList(book.ledger, book.today());
+  const [typed, setTyped] = useState<CloseTyped>({ date: book.today(), second: '', reason: '' });
+  const saving = useSaving();
+  const above = <a href="/closing">Closing list</a>;
+  if (season === undefined || closed !== undefined) {
+    return (
+      <Page title="Close the season" above={above}>
+        {closed === undefined ? <p>Set up the season first.</p> : <ClosedNotice />}
+      </Page>
+    );
+  }
+  const save = (event: SubmitEvent) => {
+    event.preventDefault();
+    void saving.save(closeDraft(season, typed, list.ready), () => go('/closing'));
+  };
+  const field = (name: keyof CloseTyped) => ({
+    name,
+    value: typed[name],
+    error: saving.errorOf(name),
+    onValue: (value: string) => setTyped({ ...typed, [name]: value }),
+  });
+  return (
+    <Page
+      title="Close the season"
+      above={above}
+      lead="Check this with a second person. Afterwards the book is read-only, but for late records."
+    >
+      <CheckAnswers list={list} />
+      <form class="panel" onSubmit={save} noValidate>
+        <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
+        <DayField label="Day of closing" {...field('date')} />
+        <TextField
+          label="Second person"
+          hint="An adult other than you, best a leader of the group who is not the treasurer."
+          maxLength={200}
+          optional={list.ready}
+          {...field('second')}
+        />
+        <TextField
+          label="Reason"
+          hint={
+            list.ready
+              ? undefined
+              : 'Why the season closes although something is open, and what becomes of it.'
+          }
+          long
+          maxLength={500}
+          optional={list.ready}
+          {...field('reason')}
+        />
+        <Button kind={list.ready ? 'main' : 'stop'} submit disabled={saving.busy}>
+          {list.ready ? 'Close the season' : 'Close with items open'}
+        </Button>
+      </form>
+    </Page>
+  );
+}
+
+/** The list once more in short: what is open by name, with the way back to it. */
+function CheckAnswers({ list }: { readonly list: ClosingList }) {
+  const book = useBook();
+  const open = list.items.filter((item) => item.state === 'open');
+  return (
+    <>
+      {open.length > 0 && (
+        <Notice tone="stop" title={`${open.length} items are open.`}>
+          <p>Finish them, or give a reason and the name of a second person.</p>
+        </Notice>
+      )}
+      <dl class="check-answers">
+        {closingGroups.map(([group, words]) => {
+          const own = list.items.filter((item) => item.group === group);
+          if (own.length === 0) return null;
+          const left = own.filter((item) => item.state === 'open');
+          return (
+            <div key={group}>
+              <dt>{words}</dt>
+              <dd>
+                {left.length === 0 && '✓ nothing open'}
+                <ul>
+                  {left.map((item) => {
+                    const said = closingWords(item, book.ledger, book.today());
+                    return (
+                      <li key={item.item}>
+                        {said.title}
+                        {said.left !== '' && `: ${said.left}`}
+                      </li>
+                    );
+                  })}
+                </ul>
+              </dd>
+              <dd class="check-change">
+                <a href="/closing" aria-label={`Change: ${words}`}>
+                  Change
+                </a>
+              </dd>
+            </div>
+          );
+        })}
+      </dl>
+    </>
+  );
+}
+
+/** The season again, closed; with items open it needs a reason and a second person. */
+function closeDraft(
+  season: RecordOf<'season'>,
+  typed: CloseTyped,
+  ready: boolean,
+): Outcome<readonly Draft[], readonly FieldError[]> {
+  const errors: FieldError[] = [];
+  const second = typed.second.trim();
+  const reason = typed.reason.trim();
+  if (!isDay(typed.date)) errors.push({ field: 'date', words: 'Choose the day of closing.' });
+  if (!ready && second === '') {
+    errors.push({ field: 'second', words: 'Write the name of the second person.' });
+  }
+  if (!ready && reason === '') {
+    errors.push({ field: 'reason', words: 'Write why it closes with items open.' });
+  }
+  if (errors.length > 0) return refused(errors);
+  const closed = {
+    date: typed.date,
+    ...(second === '' ? {} : { second }),
+    ...(reason === '' ? {} : { reason }),
+  };
+  const { name, currency, starts, ends } = season;
+  const content = { ...contentOf(season), kind: 'season' as const, name, currency, starts, ends };
+  return done([{ ...content, closed, replaces: season.id }]);
+}

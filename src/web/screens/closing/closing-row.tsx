@@ -1,0 +1,66 @@
+import type { ClosingItem } from '../../../questions/closing/closing-item.ts';
+import { closingWords } from '../../../statements/closing-words.ts';
+import { useBook } from '../../book.ts';
+import { Sentence } from '../../parts/sentence.tsx';
+import { StateMark } from '../../parts/state-mark.tsx';
+import { nextLink } from './closing-groups.ts';
+
+const STATES = { done: 'done', open: 'open', 'not-needed': 'not needed' } as const;
+
+/** Records listed one by one before the rest is only counted. */
+const RECORDS_MAX = 12;
+
+/** One item: where it stands, what is left, why, what to do next, and the records behind it. */
+export function ClosingRow({ item }: { readonly item: ClosingItem }) {
+  const book = useBook();
+  const { ledger } = book;
+  const words = closingWords(item, ledger, book.today());
+  const familyOf = (seller: string) => ledger.setup.sellers.get(seller)?.family ?? '';
+  const link = item.state === 'open' ? nextLink(item, familyOf) : undefined;
+  return (
+    <li class={`closing-row closing-${item.state}`}>
+      <div class="closing-head">
+        <span class="closing-title">{words.title}</span>
+        <StateMark mark={item.state} word={STATES[item.state]} />
+      </div>
+      {words.left !== '' && <p class="closing-left">{words.left}</p>}
+      {item.state === 'open' && (
+        <p>
+          {words.cause} {words.next}
+        </p>
+      )}
+      {item.state !== 'open' && item.next === 'mind_the_date' && <p class="soft">{words.next}</p>}
+      {link !== undefined && (
+        <p class="no-print">
+          <a class="next-step" href={link[0]}>
+            {link[1]}
+          </a>
+        </p>
+      )}
+      <Behind records={item.records} />
+    </li>
+  );
+}
+
+function Behind({ records }: { readonly records: readonly string[] }) {
+  const { ledger } = useBook();
+  if (records.length === 0) return null;
+  const shown = records.slice(-RECORDS_MAX);
+  return (
+    <details class="no-print">
+      <summary>{records.length === 1 ? '1 record' : `${records.length} records`} behind it</summary>
+      <ul class="record-list">
+        {shown.length < records.length && (
+          <li class="soft">
+            The last {shown.length} of {records.length}; the place’s own page has all.
+          </li>
+        )}
+        {shown.map((id) => (
+          <li key={id}>
+            <Sentence record={ledger.standing.get(id)} />
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
