@@ -1,3 +1,4 @@
+import '../../styles/tasks.css';
 import { useState } from 'preact/hooks';
 import { isDay } from '../../../base/day.ts';
 import { done, type Outcome, refused } from '../../../base/outcome.ts';

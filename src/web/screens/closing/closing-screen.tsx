@@ -1,3 +1,4 @@
+import '../../styles/tasks.css';
 import type { ClosingItem } from '../../../questions/closing/closing-item.ts';
 import { closingList } from '../../../questions/closing-list.ts';
 import { dayText } from '../../../statements/day-text.ts';

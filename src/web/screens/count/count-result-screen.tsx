@@ -1,3 +1,4 @@
+import '../../styles/tasks.css';
 import { type CountedProduct, countDifference } from '../../../questions/count-difference.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import { productName } from '../../../statements/account-name.ts';

@@ -1,3 +1,4 @@
+import '../../styles/tasks.css';
 import { useState } from 'preact/hooks';
 import { done, refused } from '../../../base/outcome.ts';
 import { shelfOrder } from '../../../questions/shelf-order.ts';

@@ -1,3 +1,4 @@
+import '../../styles/tasks.css';
 import { useState } from 'preact/hooks';
 import { type FamilyBalance, familyBalances } from '../../../questions/family-balances.ts';
 import { useBook } from '../../book.ts';

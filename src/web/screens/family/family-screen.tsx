@@ -1,5 +1,8 @@
+import '../../styles/tasks.css';
 import { type FamilyAccount, familyAccount } from '../../../questions/family-account.ts';
 import { sellersOf } from '../../../questions/ordered-against-taken.ts';
+import { statementSentence } from '../../../statements/family-statement.ts';
+import { PaperTexts } from '../../../statements/paper-frame.ts';
 import { useBook } from '../../book.ts';
 import { Owed } from '../../parts/owed.tsx';
 import { Page } from '../../parts/page.tsx';
@@ -30,7 +33,9 @@ export function FamilyScreen({ params }: ScreenProps) {
 }
 
 function Family({ account }: { readonly account: FamilyAccount }) {
-  const { ledger } = useBook();
+  const book = useBook();
+  const { ledger } = book;
+  const texts = new PaperTexts(ledger, { group: book.address.group, asAt: book.today() });
   const sellers = sellersOf(ledger, account.family);
   const first = sellers[0];
   return (
@@ -49,7 +54,11 @@ function Family({ account }: { readonly account: FamilyAccount }) {
       <div class="two-columns">
         <section class="main-column" aria-labelledby="statement">
           <h2 id="statement">Statement</h2>
+          <p class="statement-sentence">
+            {statementSentence(account.totals, account.stillToPay, texts)}
+          </p>
           <AccountLines account={account} />
+          <p class="soft">{texts.words.statement.askAnyone}</p>
         </section>
         <div class="side-column no-print">
           <FamilyPayment key={account.family} account={account} />

@@ -1,3 +1,4 @@
+import '../../styles/tasks.css';
 import { byText } from '../../../base/order.ts';
 import { done } from '../../../base/outcome.ts';
 import { type PrizeOrderLine, prizes, type SellerPrizes } from '../../../questions/prizes.ts';

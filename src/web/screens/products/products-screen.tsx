@@ -1,3 +1,4 @@
+import '../../styles/tasks.css';
 import { useState } from 'preact/hooks';
 import type { RecordOf } from '../../../records/record.ts';
 import { useBook } from '../../book.ts';

@@ -1,3 +1,4 @@
+import '../../styles/tasks.css';
 import type { ComponentType } from 'preact';
 import { Page } from '../../parts/page.tsx';
 import type { ScreenProps } from '../../routes.ts';

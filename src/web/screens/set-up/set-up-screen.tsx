@@ -1,3 +1,4 @@
+import '../../styles/tasks.css';
 import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
 import { ClosedNotice } from '../../parts/closed-season.tsx';

@@ -1,3 +1,4 @@
+import '../../styles/tasks.css';
 import { useState } from 'preact/hooks';
 import { type StallStanding, stallStandings } from '../../../questions/stall-settlement.ts';
 import { stallName } from '../../../statements/account-name.ts';

@@ -1,3 +1,4 @@
+import '../../styles/tasks.css';
 import { type StallStanding, stallStandings } from '../../../questions/stall-settlement.ts';
 import { stallName } from '../../../statements/account-name.ts';
 import { dayText } from '../../../statements/day-text.ts';
