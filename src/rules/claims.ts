@@ -10,7 +10,7 @@ export type ClaimFault =
   | 'too_many_removals';
 
 /** Removals of removals: nobody needs more, and a book must stay quick to add up. */
-const REMOVALS_MAX = 50;
+const REMOVALS_MAX = 8;
 
 /** @param get the record of an id among all that are known, this one's own batch included */
 export function claimFault(

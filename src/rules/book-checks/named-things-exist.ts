@@ -1,6 +1,6 @@
 import type { FindingList } from '../../intake/finding-list.ts';
-import type { Setup } from '../../ledger/setup.ts';
 import type { BookRecord, RecordOf } from '../../records/record.ts';
+import { tables, WORDS } from '../named-things.ts';
 import { eachNamed, type NamedThing } from '../references.ts';
 import { about, type BookCheck, type CheckedBook, lineAt } from './checked-book.ts';
 
@@ -33,31 +33,6 @@ export const namedThingsExist: BookCheck = (book, findings) => {
     if (record.kind === 'choice') choiceIsOffered(book, record, findings);
   }
 };
-
-/** The word a person reads for each thing. */
-export const WORDS: Readonly<Record<NamedThing, string>> = {
-  product: 'product',
-  seller: 'seller',
-  family: 'family',
-  host: 'host shop',
-  neighbour: 'neighbour group',
-  stall: 'stall',
-  level: 'prize step',
-};
-
-export function tables(
-  setup: Setup,
-): Readonly<Record<NamedThing, ReadonlyMap<string, BookRecord>>> {
-  return {
-    product: setup.products,
-    seller: setup.sellers,
-    family: setup.families,
-    host: setup.hosts,
-    neighbour: setup.neighbours,
-    stall: setup.stalls,
-    level: setup.levels,
-  };
-}
 
 /** Everything that any record of the file has ever set up; made only when first asked. */
 class RemovedThings {
