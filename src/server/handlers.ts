@@ -12,11 +12,15 @@ import { BOOK_VERSION, type Header } from '../records/header.ts';
 import type { BookRecord } from '../records/record.ts';
 import { description } from './description.ts';
 import type { KeptBook, Library, NotAppended } from './library.ts';
+import { printPaper } from './papers.ts';
 import { type Problem, problem } from './problem.ts';
 import type { Sessions } from './sessions.ts';
 
 /** Findings that one answer names; a broken file may have one a line. */
 const FINDINGS_MAX = 200;
+
+const DISK_FULL = 'The disk is full. Nothing was added. Free some space, then send it again.';
+const DAMAGED = 'The store is damaged, so nothing is written.';
 
 /** What the handlers need of the rest: given by start, so that tests can give their own. */
 export interface ServerParts {
@@ -24,16 +28,11 @@ export interface ServerParts {
   readonly sessions: Sessions;
   /** Now, as RFC 3339 in UTC with milliseconds. */
   readonly instant: () => string;
+  /** Today in the group's own time zone, as YYYY-MM-DD. */
+  readonly today: () => string;
   /** The records of the made-up demo season. */
   readonly demo: () => readonly BookRecord[];
-  readonly print?: Printer;
 }
-
-/** Makes a paper as PDF bytes; undefined where there is no such paper, or nothing it is about. */
-export type Printer = (
-  book: KeptBook,
-  paper: { readonly name: string; readonly about?: string; readonly size: 'a4' | 'letter' },
-) => Promise<Uint8Array | undefined>;
 
 /** A request whose path, query and body fit the table of routes. */
 export interface Asked {
@@ -64,8 +63,8 @@ export function handlers(
     appendRecords: withBook(library, appendRecords),
     exportFile: withBook(library, (asked, book) => exportFile(asked, book, parts.instant())),
     importFile: (asked) => importFile(library, asked),
-    printPaper: withBook(library, (asked, book) => printPaper(asked, book, parts.print)),
-    printPaperAbout: withBook(library, (asked, book) => printPaper(asked, book, parts.print)),
+    printPaper: withBook(library, (asked, book) => sendPaper(asked, book, parts.today())),
+    printPaperAbout: withBook(library, (asked, book) => sendPaper(asked, book, parts.today())),
     describe: async ({ context }) =>
       done(context.body(described, 200, { 'Content-Type': 'application/json' })),
   };
@@ -180,26 +179,23 @@ async function importFile(library: Library, asked: Asked): Promise<Outcome<Respo
   return done(asked.context.json(appendAnswer(appended.value)));
 }
 
-async function printPaper(
+async function sendPaper(
   asked: Asked,
   book: KeptBook,
-  print: Printer | undefined,
+  today: string,
 ): Promise<Outcome<Response, Problem>> {
-  const { paper = '', about } = asked.path;
-  const size = asked.query.paper === 'letter' ? 'letter' : 'a4';
-  const bytes = await print?.(book, {
-    name: paper,
-    size,
-    ...(about === undefined ? {} : { about }),
+  const printed = await printPaper(await book.ledger(), {
+    name: asked.path.paper ?? '',
+    about: asked.path.about ?? '',
+    size: asked.query.paper === 'letter' ? 'letter' : 'a4',
+    group: book.journal.book.group,
+    today,
   });
-  if (bytes === undefined) {
-    return refused(problem('no_such_paper', 'There is no such paper, or nothing it is about.'));
-  }
-  const file = about === undefined ? paper : `${paper}-${about}`;
+  if (!printed.ok) return printed;
   return done(
-    asked.context.body(new Uint8Array(bytes).buffer, 200, {
+    asked.context.body(printed.value.pdf, 200, {
       'Content-Type': 'application/pdf',
-      'Content-Disposition': `inline; filename="${file}.pdf"`,
+      'Content-Disposition': `inline; filename="${printed.value.fileName}.pdf"`,
     }),
   );
 }
@@ -215,18 +211,12 @@ function notAppended(refusal: NotAppended): Problem {
       return problem('against_the_rules', refusal.rule.message, { name: refusal.rule.name });
     case 'same_id_with_other_content': {
       const ids = refusal.ids.join(', ');
-      const message = `Already in the book with other content: ${ids}. Nothing was added. Tell the manager.`;
+      const message = `Here with other content: ${ids}. Nothing was added. Tell the manager.`;
       return problem('same_id_with_other_content', message);
     }
     case 'store_is_full':
-      return problem(
-        'store_is_full',
-        'The disk is full. Nothing was added. Free some space, then send it again.',
-      );
+      return problem('store_is_full', DISK_FULL);
     case 'store_is_damaged':
-      return problem(
-        'store_is_damaged',
-        `The store is damaged, so nothing is written: ${refusal.detail}`,
-      );
+      return problem('store_is_damaged', `${DAMAGED} ${refusal.detail}`);
   }
 }

@@ -2,8 +2,10 @@ import { done, type Outcome, refused } from '../base/outcome.ts';
 import type { Appended, AppendRefusal, BookName, Journal } from '../journal/journal.ts';
 import type { Store } from '../journal/store.ts';
 import { Ledger } from '../ledger/ledger.ts';
+import { closingList } from '../questions/closing-list.ts';
 import type { BookRecord } from '../records/record.ts';
-import { mayAppend, type Refusal } from './stubs.ts';
+import { mayAppend } from '../rules/may-append.ts';
+import type { Refusal } from '../rules/refusals.ts';
 
 /** Why a book did not take records: a rule of the book, or the store. */
 export type NotAppended = AppendRefusal | { readonly name: 'against_the_rules'; rule: Refusal };
@@ -11,10 +13,13 @@ export type NotAppended = AppendRefusal | { readonly name: 'against_the_rules'; 
 /** The books of a store, each with its ledger kept up to date in memory. */
 export class Library {
   readonly store: Store;
+  readonly #today: () => string;
   readonly #kept = new Map<string, KeptBook>();
 
-  constructor(store: Store) {
+  /** @param today the day it is, as YYYY-MM-DD: a season is closed on a day */
+  constructor(store: Store, today: () => string) {
     this.store = store;
+    this.#today = today;
   }
 
   /** A book that is kept here; undefined where there is none of that name. */
@@ -41,7 +46,7 @@ export class Library {
   async #open(book: BookName): Promise<KeptBook> {
     const journal = await this.store.open(book);
     // Two that open it at once get the same one.
-    const kept = this.#kept.get(keyOf(book)) ?? new KeptBook(journal);
+    const kept = this.#kept.get(keyOf(book)) ?? new KeptBook(journal, this.#today);
     this.#kept.set(keyOf(book), kept);
     return kept;
   }
@@ -57,12 +62,14 @@ function keyOf(book: BookName): string {
  */
 export class KeptBook {
   readonly journal: Journal;
+  readonly #today: () => string;
   #ledger = Ledger.of([]);
   #last = 0;
   #turn: Promise<unknown> = Promise.resolve();
 
-  constructor(journal: Journal) {
+  constructor(journal: Journal, today: () => string) {
     this.journal = journal;
+    this.#today = today;
   }
 
   /** The ledger with every record that has arrived; for reading only. */
@@ -74,7 +81,7 @@ export class KeptBook {
   append(records: readonly BookRecord[]): Promise<Outcome<Appended, NotAppended>> {
     return this.#inTurn(async () => {
       const ledger = await this.#upToDate();
-      const refusal = checkAndAdd(ledger, records);
+      const refusal = checkAndAdd(ledger, records, this.#today());
       if (refusal !== undefined) {
         this.#drop();
         return refused(refusal);
@@ -125,16 +132,19 @@ export class KeptBook {
 }
 
 /** Adds records to the ledger one after another, each checked against the book before it. */
-function checkAndAdd(ledger: Ledger, records: readonly BookRecord[]): NotAppended | undefined {
+function checkAndAdd(
+  ledger: Ledger,
+  records: readonly BookRecord[],
+  today: string,
+): NotAppended | undefined {
+  const isReadyToClose = (): boolean => closingList(ledger, today).ready;
   for (const record of records) {
-    // The same record again was accepted before; whether it may be added is settled.
-    if (ledger.standing.get(record.id) === undefined) {
-      const rule = mayAppend(ledger, record);
-      if (rule !== undefined) return { name: 'against_the_rules', rule };
-    }
-    if (ledger.add(record) === 'same_id_with_other_content') {
+    const rule = mayAppend(ledger, record, { isReadyToClose });
+    if (rule?.name === 'id_taken_by_other_content') {
       return { name: 'same_id_with_other_content', ids: [record.id] };
     }
+    if (rule !== undefined) return { name: 'against_the_rules', rule };
+    ledger.add(record);
   }
   return undefined;
 }

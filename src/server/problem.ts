@@ -25,6 +25,7 @@ const statusByName = {
   too_many_records: 413,
   wrong_content_type: 415,
   findings: 422,
+  paper_not_made: 500,
   program_error: 500,
   store_is_damaged: 503,
   store_is_full: 507,

@@ -11,7 +11,7 @@ import { Library } from './library.ts';
 import { type Listening, type ListenOptions, listen } from './listen.ts';
 import { Sessions } from './sessions.ts';
 
-/** The real server on a free port, for tests: nothing of it is replaced but clock, store and demo. */
+/** The real server on a free port, for tests: only its clock, store and demo are replaced. */
 export interface TestServer {
   readonly port: number;
   readonly sessions: Sessions;
@@ -56,9 +56,10 @@ export async function testServer(options: TestServerOptions = {}): Promise<TestS
   let listening: Listening | undefined;
   const sessions = new Sessions({ now: () => nowMs, random: randomBytes });
   const app = createApp({
-    library: new Library(store),
+    library: new Library(store, () => '2027-04-19'),
     sessions,
     instant: () => '2027-04-19T20:11:05.000Z',
+    today: () => '2027-04-19',
     demo: () => options.demo ?? [],
     port: () => listening?.port ?? 0,
     appFiles: files,

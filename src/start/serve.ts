@@ -30,7 +30,7 @@ export interface Serving {
   stop(): Promise<void>;
 }
 
-/** Serves the store of a data folder, making both where they are new. Throws where no port is free. */
+/** Serves the store of a data folder, both made where new. Throws where no port is free. */
 export async function startServing(options: ServeOptions): Promise<Outcome<Serving, OpenRefusal>> {
   makeDataFolder(options.data);
   const opened = await openSqliteStore(storeFile(options.data));
@@ -47,9 +47,10 @@ async function serveStore(store: Store, { port }: ServeOptions): Promise<Serving
   const sessions = new Sessions({ now: () => performance.now(), random: randomBytes });
   let listening: Listening | undefined;
   const app = createApp({
-    library: new Library(store),
+    library: new Library(store, today),
     sessions,
     instant: () => new Date().toISOString(),
+    today,
     demo: demoSeason,
     port: () => listening?.port ?? 0,
     appFiles: APP_FILES,
@@ -72,4 +73,11 @@ async function serveStore(store: Store, { port }: ServeOptions): Promise<Serving
       await store.close();
     },
   };
+}
+
+/** The day on this machine's own calendar, as YYYY-MM-DD. */
+function today(): string {
+  const now = new Date();
+  const twoDigits = (part: number): string => String(part).padStart(2, '0');
+  return `${now.getFullYear()}-${twoDigits(now.getMonth() + 1)}-${twoDigits(now.getDate())}`;
 }
