@@ -82,7 +82,7 @@ install_once() {
 }
 
 is_installed || command -v npm >/dev/null || {
-  say 'npm is missing. Install Node.js with npm (Debian: apt-get install nodejs npm), then try again'
+  say 'npm is missing. Install it (Debian: apt-get install nodejs npm), then try again'
   exit 2
 }
 is_installed || install_once

@@ -109,7 +109,7 @@ export async function openApp(options: OpenOptions = {}): Promise<OpenedApp> {
   return { page, context, origin, serving, complaints, api, goto, close };
 }
 
-/** Opens the printed address as a person does, and waits until its key was changed for a session. */
+/** Opens the printed address as a person does, and waits until its key became a session. */
 async function signIn(page: Page, address: string): Promise<void> {
   const signedIn = page.waitForResponse(
     (answer) => answer.url().endsWith('/api/session') && answer.ok(),

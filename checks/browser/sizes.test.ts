@@ -11,7 +11,7 @@ const ALL_MAX = 250_000;
 
 const gzipped = (bytes: Buffer): number => gzipSync(bytes).length;
 
-test('the first screen asks for at most 90 KB of script, the whole app has at most 250 KB', async () => {
+test('the first screen has at most 90 KB of script, the whole app 250 KB', async () => {
   const app = await openApp({ book: 'demo' });
   let first = 0;
   const sizes: Promise<void>[] = [];

@@ -45,7 +45,7 @@ export interface AppendAnswer {
   readonly already: readonly string[];
 }
 
-/** Every answer that is not 2xx. `name` is stable, `message` is one line that says what to do next. */
+/** Every answer that is not 2xx. `name` is stable, `message` is a line with what to do next. */
 export interface ErrorAnswer {
   readonly name: string;
   readonly message: string;

@@ -19,7 +19,7 @@ describe('files of the app', () => {
     expect(script.headers['cache-control']).toContain('immutable');
   });
 
-  test('the address of a screen gets the first page, a file that is not there gets 404', async () => {
+  test('the address of a screen gets the first page, a missing file gets 404', async () => {
     const screen = await server.ask('GET', '/families/lind');
     expect(screen.text).toContain('<title>Cratebook</title>');
     expect(screen.headers['cache-control']).toBe('no-cache');

@@ -81,7 +81,7 @@ describe('appending', () => {
     expect(await ids()).toEqual([...setupIds, goodsOut.id, payment.id]);
   });
 
-  test('the same id with other content is refused by name, with all that came with it', async () => {
+  test('the same id with other content is refused by name, with all beside it', async () => {
     await append(goodsOut);
     const other = { ...goodsOut, lines: { honey: 6 } };
     for (const records of [[payment, other], [other]]) {
@@ -253,10 +253,10 @@ describe('a store that cannot write', () => {
     await failing.stop();
   });
 
-  test('a bug gives a number to ask about and no trace, and the book goes on afterwards', async () => {
+  test('a bug gives a number to ask about and no trace, and the book goes on', async () => {
     let broken = true;
     const store = withAppend((append) => (records) => {
-      if (broken) throw new Error('child name in /home/somebody/file.ts');
+      if (broken) throw new Error('child name in somebody/file.ts');
       return append(records);
     });
     const failing = await testServer({ store });

@@ -82,7 +82,7 @@ function recordName(kind: string): string {
   return `record-${kind}`;
 }
 
-/** A schema as plain JSON Schema: what is wanted becomes its description, names become addresses. */
+/** A schema as plain JSON: what is wanted becomes its description, names become addresses. */
 function described(schema: TSchema): Json {
   const plain = JSON.stringify(schema, (key, part: unknown) =>
     key === '$ref' ? `#/components/schemas/${part}` : part,

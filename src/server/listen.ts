@@ -5,6 +5,7 @@ import type { Hono } from 'hono';
 /** The only address the server listens on until people can sign in. */
 const LOOPBACK = '127.0.0.1';
 const STOP_WITHIN_MS = 4000;
+const LOOK_FOR_IDLE_MS = 50;
 const CONNECTIONS_MAX = 256;
 
 /** A body or a head that comes slower than this is cut off. */
@@ -59,10 +60,12 @@ async function firstFreePort(server: Server, first: number, more: number): Promi
 function stop(server: Server): Promise<void> {
   return new Promise((resolve) => {
     const cut = setTimeout(() => server.closeAllConnections(), STOP_WITHIN_MS);
+    // A connection that is busy now is kept open by its browser once it has its answer.
+    const idle = setInterval(() => server.closeIdleConnections(), LOOK_FOR_IDLE_MS);
     server.close(() => {
       clearTimeout(cut);
+      clearInterval(idle);
       resolve();
     });
-    server.closeIdleConnections();
   });
 }

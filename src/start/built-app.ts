@@ -2,7 +2,7 @@ import { existsSync, globSync, mkdirSync, renameSync, rmSync, statSync } from 'n
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-/** The app as the browser gets it: built from src/ where that is newer, so it is never an old one. */
+/** The app as the browser gets it: built from src/ where that is newer, so it is never old. */
 const HOME = fileURLToPath(new URL('../..', import.meta.url));
 /** The folder of the built app. */
 export const APP_FILES = join(HOME, 'dist', 'web');

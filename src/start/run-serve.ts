@@ -7,17 +7,22 @@ import { type ServeOptions, type Serving, startServing } from './serve.ts';
 /** What a stop may take before the program ends without waiting further. */
 const STOP_WITHIN_MS = 5000;
 
+export interface RunOptions extends Partial<ServeOptions> {
+  /** `as it is` leaves the built app alone; without it, an old one is built anew. */
+  readonly app?: 'as it is';
+}
+
 /**
  * Serves until it is told to stop: prints the address, gives a new one on Enter, and on SIGINT or
  * SIGTERM finishes what is running and closes the store.
  *
  * @returns the exit code: 0 after a stop, 2 where it could not start
  */
-export async function runServe(given: Partial<ServeOptions>): Promise<number> {
+export async function runServe(given: RunOptions): Promise<number> {
   const data = given.data ?? defaultDataFolder(process.env);
   let serving: Serving;
   try {
-    if (!isAppBuilt()) {
+    if (given.app !== 'as it is' && !isAppBuilt()) {
       process.stderr.write('Building the app\n');
       await buildApp();
     }
