@@ -10,7 +10,7 @@ export function lateRefusal(ledger: Ledger, record: BookRecord): Refusal | undef
   const closed = ledger.setup.season?.closed;
   if (closed === undefined) return undefined;
   if (!isMovement(record) || record.replaces !== undefined) {
-    const message = `${wasClosed(closed)}; only late entries can be added, as movements of their own.`;
+    const message = `${wasClosed(closed)}; only late entries can be added, on their own.`;
     return refusal(record, 'season_is_closed', 'kind', message);
   }
   if (record.late === undefined) {

@@ -1,0 +1,54 @@
+import type { Command } from './command.ts';
+
+/** Every command, loaded only when it is asked for: an answer does not wait for the typesetter. */
+export interface CommandEntry {
+  readonly summary: string;
+  readonly load: () => Promise<Command>;
+}
+
+export const commands: Readonly<Record<string, CommandEntry>> = {
+  balances: {
+    summary: 'what every account holds',
+    load: async () => (await import('./balances.ts')).balances,
+  },
+  check: {
+    summary: 'what is not right about a book',
+    load: async () => (await import('./check.ts')).check,
+  },
+  closing: {
+    summary: 'what is left before the season closes',
+    load: async () => (await import('./closing.ts')).closing,
+  },
+  statement: {
+    summary: "one family's statement, on the screen or as a PDF",
+    load: async () => (await import('./statement.ts')).statement,
+  },
+  statements: {
+    summary: "every family's statement as a PDF",
+    load: async () => (await import('./statements.ts')).statements,
+  },
+  prizes: {
+    summary: 'prize steps earned, choices missing, what to order',
+    load: async () => (await import('./prizes.ts')).prizes,
+  },
+  export: {
+    summary: 'a book for other programs: accounts, csv, xlsx',
+    load: async () => (await import('./export.ts')).exportBook,
+  },
+  serve: {
+    summary: 'the app on this machine',
+    load: async () => (await import('./serve.ts')).serve,
+  },
+  demo: {
+    summary: 'the made-up demo season as a book file',
+    load: async () => (await import('./demo.ts')).demo,
+  },
+  backup: {
+    summary: 'a compared copy of the store',
+    load: async () => (await import('./backup.ts')).backup,
+  },
+  restore: {
+    summary: 'a new store from a backup',
+    load: async () => (await import('./backup.ts')).restore,
+  },
+};

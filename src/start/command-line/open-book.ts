@@ -1,0 +1,118 @@
+import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
+import { findingLine } from '../../intake/finding.ts';
+import { type BookRead, BookReader } from '../../intake/read-book.ts';
+import { Ledger } from '../../ledger/ledger.ts';
+import type { Header } from '../../records/header.ts';
+import type { BookRecord } from '../../records/record.ts';
+import { refusingFindings } from '../../rules/check-book.ts';
+import { messageOf } from '../message-of.ts';
+import type { Outlet } from './outlet.ts';
+import type { Arguments, OptionTable } from './read-arguments.ts';
+import { Stop } from './stop.ts';
+import { isStoreStart, readStoreBook } from './store-book.ts';
+
+/** A book from a file, from standard input (`-`) or from a store file. */
+export interface OpenBook {
+  readonly header: Header;
+  readonly ledger: Ledger;
+  readonly records: readonly BookRecord[];
+}
+
+/** Which book of a store file that holds several. */
+export const bookOptions: OptionTable = {
+  group: { type: 'string' },
+  season: { type: 'string' },
+};
+
+export const BOOK_HELP = `BOOK is a book file (JSON Lines), - for standard input, or a store file;
+  where a store file holds several books: --group ID --season ID`;
+
+const PIECE = 1024 * 1024;
+const PROGRESS_FROM = 20 * PIECE;
+
+/** Opens a book to answer from it. A book with any error is not answered from. */
+export async function openBook(given: Arguments, outlet: Outlet): Promise<OpenBook> {
+  const [path = ''] = given.positionals;
+  const read = await readBookAt(path, given, outlet);
+  const source = sourceName(path);
+  const [error] = read.findings.filter((finding) => finding.severity === 'error');
+  if (error !== undefined) throw new Stop(findingLine(error, source) + more(read));
+  if (read.header === undefined) throw new Stop(`${source}: not a book`);
+  const ledger = Ledger.ofDistinct(read.records, read.places);
+  const refusing = refusingFindings({ ledger, records: read.records, lines: read.lines });
+  const [first] = refusing.inOrder().filter((finding) => finding.severity === 'error');
+  if (first !== undefined) throw new Stop(findingLine(first, source));
+  return { header: read.header, ledger, records: read.records };
+}
+
+/** The book's lines and what there is to tell about them, errors too. */
+export async function readBookAt(
+  path: string,
+  given: Arguments,
+  outlet: Outlet,
+): Promise<BookRead> {
+  const reader = new BookReader();
+  if (path === '-') {
+    for await (const bytes of outlet.input) reader.push(bytes);
+    return reader.end();
+  }
+  if (isStoreStart(firstBytes(path))) {
+    const choice = { group: given.get('group'), season: given.get('season') };
+    for await (const line of readStoreBook(path, choice)) reader.push(line);
+    return reader.end();
+  }
+  for (const bytes of fileBytes(path, outlet)) reader.push(bytes);
+  return reader.end();
+}
+
+export function sourceName(path: string): string {
+  return path === '-' ? 'standard input' : path;
+}
+
+function more(read: BookRead): string {
+  const errors = read.findings.filter((finding) => finding.severity === 'error').length;
+  return errors > 1 ? ` (and ${errors + read.omitted - 1} more; check lists them)` : '';
+}
+
+function firstBytes(path: string): Uint8Array {
+  const file = openFile(path);
+  try {
+    const start = new Uint8Array(16);
+    return start.subarray(0, readSync(file, start, 0, start.length, 0));
+  } catch (error) {
+    throw new Stop(`${path}: cannot be read: ${messageOf(error)}`);
+  } finally {
+    closeSync(file);
+  }
+}
+
+function* fileBytes(path: string, outlet: Outlet): Generator<Uint8Array> {
+  const file = openFile(path);
+  try {
+    const { size } = fstatSync(file);
+    const piece = new Uint8Array(PIECE);
+    for (let taken = 0; ; ) {
+      const length = readSync(file, piece);
+      if (length === 0) return;
+      taken += length;
+      if (size > PROGRESS_FROM) outlet.progress(`Reading ${Math.floor((taken / size) * 100)} %`);
+      yield piece.subarray(0, length);
+    }
+  } finally {
+    closeSync(file);
+    outlet.progress('');
+  }
+}
+
+function openFile(path: string): number {
+  try {
+    const file = openSync(path, 'r');
+    if (!fstatSync(file).isDirectory()) return file;
+    closeSync(file);
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? error.code : undefined;
+    if (code === 'ENOENT') throw new Stop(`${path}: there is no such file; check its name`);
+    throw new Stop(`${path}: cannot be read: ${messageOf(error)}`);
+  }
+  throw new Stop(`${path}: is a folder, wanted a book file`);
+}

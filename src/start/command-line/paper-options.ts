@@ -1,0 +1,32 @@
+import type { Printed } from '../../paper/paper-printer.ts';
+import type { PaperContext } from '../../statements/paper-frame.ts';
+import type { OpenBook } from './open-book.ts';
+import type { Outlet } from './outlet.ts';
+import type { Arguments, OptionTable } from './read-arguments.ts';
+import { Stop } from './stop.ts';
+
+/** What papers take beside the book. */
+export const paperOptions: OptionTable = {
+  paper: { type: 'string' },
+  ask: { type: 'string' },
+  name: { type: 'string' },
+};
+
+export function contextOf(given: Arguments, book: OpenBook, asAt: string): PaperContext {
+  const ask = given.get('ask');
+  return {
+    group: given.get('name') ?? book.header.group,
+    asAt,
+    ...(ask === undefined ? {} : { ask }),
+  };
+}
+
+/** The bytes of a paper; characters that no font has are told. */
+export function printed(outcome: Printed, outlet: Outlet): Uint8Array {
+  if (!outcome.ok) {
+    throw new Stop(`the paper ${outcome.refusal.paper} was not made: ${outcome.refusal.detail}`);
+  }
+  const { replaced } = outcome.value;
+  if (replaced.length > 0) outlet.note(`Printed as empty boxes: ${replaced.join(' ')}`);
+  return outcome.value.pdf;
+}
