@@ -1,6 +1,86 @@
+import './find.css';
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import {
+  type FoundRecord,
+  findRecords,
+  type RecordSearch,
+} from '../../../questions/find-records.ts';
+import { placeIds } from '../../../questions/places.ts';
+import { isKind } from '../../../records/record.ts';
+import { useBook } from '../../book.ts';
+import { Button } from '../../parts/button.tsx';
 import { Page } from '../../parts/page.tsx';
 import type { ScreenProps } from '../../routes.ts';
+import { FindForm } from './find-form.tsx';
+import { FoundList } from './found-list.tsx';
 
-export function FindScreen(_props: ScreenProps) {
-  return <Page title="Find">Being built.</Page>;
+/** Records by kind, person, product, place, day and text together; edited where they are found. */
+const SHOWN_FIRST = 60;
+
+/** What is asked for, as it stands in the address, so that a search can be kept and shared. */
+export type Asked = Readonly<Record<string, string>>;
+
+export function FindScreen({ search }: ScreenProps) {
+  const { ledger } = useBook();
+  const asked = useSignal<Asked>(Object.fromEntries(search));
+  const most = useSignal(SHOWN_FIRST);
+  useEffect(() => {
+    const text = new URLSearchParams(Object.entries(asked.value)).toString();
+    // The address follows without a step in the history for every letter typed.
+    history.replaceState(null, '', text === '' ? '/find' : `/find?${text}`);
+  }, [asked.value]);
+  const found = findRecords(ledger, searchOf(asked.value));
+  return (
+    <Page title="Find" layout="find">
+      <div class="find-columns">
+        <FindForm
+          asked={asked.value}
+          onAsk={(next) => {
+            asked.value = Object.fromEntries(Object.entries(next).filter(([, text]) => text));
+            most.value = SHOWN_FIRST;
+          }}
+        />
+        <Results found={found} most={most.value} onMore={() => (most.value += SHOWN_FIRST)} />
+      </div>
+    </Page>
+  );
+}
+
+function Results(props: {
+  readonly found: readonly FoundRecord[];
+  readonly most: number;
+  readonly onMore: () => void;
+}) {
+  const { found, most } = props;
+  const words = found.length === 1 ? '1 record' : `${found.length} records`;
+  return (
+    <section class="find-results" aria-labelledby="found-head">
+      <h2 class="column-head" id="found-head" aria-live="polite">
+        {words}
+      </h2>
+      {found.length === 0 ? (
+        <p class="none">Nothing fits all of it. Take one condition away.</p>
+      ) : (
+        <FoundList found={found.slice(0, most)} />
+      )}
+      {found.length > most && <Button onClick={props.onMore}>Show more</Button>}
+    </section>
+  );
+}
+
+function searchOf(asked: Asked): RecordSearch {
+  const { kind = '', seller, family, product, from, to, text } = asked;
+  const place = placeIds.find((known) => known === asked.place);
+  return {
+    ...(isKind(kind) ? { kinds: [kind] } : {}),
+    ...(seller ? { seller } : {}),
+    ...(family ? { family } : {}),
+    ...(product ? { product } : {}),
+    ...(place ? { place } : {}),
+    ...(from ? { from } : {}),
+    ...(to ? { to } : {}),
+    ...(text ? { text } : {}),
+    gone: asked.gone === 'yes' || kind === 'void',
+  };
 }

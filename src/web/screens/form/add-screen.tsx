@@ -1,6 +1,41 @@
+import './form.css';
+import type { Kind } from '../../../records/record.ts';
+import { kindNames } from '../../../statements/kind-name.ts';
 import { Page } from '../../parts/page.tsx';
 import type { ScreenProps } from '../../routes.ts';
+import { kindForms, kindGroups } from './kind-forms.ts';
 
+/** Everything that can be recorded, by what it is about. */
 export function AddScreen(_props: ScreenProps) {
-  return <Page title="Record">Being built.</Page>;
+  return (
+    <Page title="Record" lead="Choose what happened.">
+      <div class="kinds">
+        {kindGroups.map(([words, kinds]) => (
+          <section key={words}>
+            <h2 class="column-head">{words}</h2>
+            <ul>
+              {kinds.map((kind) => (
+                <li key={kind}>
+                  <a class="kind" href={OWN_PAGES[kind] ?? `/add/${kind}`}>
+                    <b>{kindNames[kind]}</b>
+                    <span>{kind === 'void' ? '' : kindForms[kind].about}</span>
+                  </a>
+                </li>
+              ))}
+            </ul>
+          </section>
+        ))}
+      </div>
+    </Page>
+  );
 }
+
+/** Kinds with a page of their own that does more than the form. */
+const OWN_PAGES: Partial<Record<Kind, string>> = {
+  count: '/count',
+  'stall-close': '/stalls',
+  shareout: '/stalls',
+  level: '/prizes',
+  choice: '/prizes',
+  product: '/products',
+};

@@ -1,6 +1,44 @@
+import './form.css';
+import { kindNames } from '../../../statements/kind-name.ts';
+import { useBook } from '../../book.ts';
+import { go } from '../../navigation.ts';
 import { Page } from '../../parts/page.tsx';
 import type { ScreenProps } from '../../routes.ts';
+import { typeRecord } from './form-values.ts';
+import { RecordForm } from './record-form.tsx';
 
-export function EditScreen(_props: ScreenProps) {
-  return <Page title="Edit">Being built.</Page>;
+/** Edits a record: the same form, filled in; saving writes a new record that stands for it. */
+export function EditScreen({ params }: ScreenProps) {
+  const book = useBook();
+  const asked = book.ledger.standing.get(params.id ?? '');
+  // An edit is always of what counts now, so that two edits in a row do not contradict each other.
+  const record = asked && (book.ledger.standing.currentOf(asked.id) ?? asked);
+  if (record === undefined || record.kind === 'void') {
+    return (
+      <Page title="This cannot be edited">
+        <p>
+          It is not in this book, or it is a removal. <a href="/find">Find the record</a>.
+        </p>
+      </Page>
+    );
+  }
+  const context = { ledger: book.ledger, currency: book.currency };
+  return (
+    <Page
+      title={`Edit: ${kindNames[record.kind]}`}
+      above={<a href={`/records/${record.id}`}>The record as it is</a>}
+      lead="The record as it was stays in its history."
+    >
+      <RecordForm
+        key={record.id}
+        kind={record.kind}
+        start={typeRecord(record, context)}
+        earlier={record}
+        onSaved={(saved, typed) => {
+          go(`/records/${saved.id}`);
+          return typed;
+        }}
+      />
+    </Page>
+  );
 }

@@ -1,6 +1,107 @@
+import './record.css';
+import { recordHistory } from '../../../questions/record-history.ts';
+import { type BookRecord, isMovement } from '../../../records/record.ts';
+import { dayText } from '../../../statements/day-text.ts';
+import { kindNames } from '../../../statements/kind-name.ts';
+import { recordSentence } from '../../../statements/record-sentence.ts';
+import { useBook } from '../../book.ts';
+import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
+import { PaperLinks } from '../../parts/paper-links.tsx';
 import type { ScreenProps } from '../../routes.ts';
+import { Contradictions } from './contradictions.tsx';
+import { RecordFacts } from './record-facts.tsx';
+import { RecordHistoryList } from './record-history-list.tsx';
+import { RecordMoves } from './record-moves.tsx';
+import { RemoveRecord } from './remove-record.tsx';
 
-export function RecordScreen(_props: ScreenProps) {
-  return <Page title="Record">Being built.</Page>;
+/** One record: what it says, what it moved, how it came to be, and every way to put it right. */
+export function RecordScreen({ params }: ScreenProps) {
+  const book = useBook();
+  const { ledger } = book;
+  const record = ledger.standing.get(params.id ?? '');
+  if (record === undefined) {
+    return (
+      <Page title="This record is not in this book">
+        <p>
+          It may not have arrived yet, or it belongs to another book.{' '}
+          <a href="/find">Find a record</a>.
+        </p>
+      </Page>
+    );
+  }
+  const history = recordHistory(ledger, record.id);
+  const stands = ledger.standing.counts(record);
+  const day = isMovement(record) ? `${dayText(record.date)}: ` : '';
+  return (
+    <Page
+      title={kindNames[record.kind]}
+      above={<a href="/">Places</a>}
+      lead={`${day}${recordSentence(record, ledger)}.`}
+      layout="record"
+      actions={
+        stands &&
+        record.kind !== 'void' && (
+          <>
+            <a class="button button-plain" href={`/records/${record.id}/edit`}>
+              Edit
+            </a>
+            <RemoveRecord record={record} />
+          </>
+        )
+      }
+    >
+      {!stands && <NotCounting record={record} current={history.current} />}
+      <Contradictions contradictions={history.contradictions} />
+      <div class="record-columns">
+        <div>
+          <RecordFacts record={record} />
+          {stands && <Paper record={record} />}
+        </div>
+        <div>
+          {isMovement(record) && <RecordMoves record={record} stands={stands} />}
+          <RecordHistoryList steps={history.steps} shown={record.id} />
+        </div>
+      </div>
+    </Page>
+  );
+}
+
+function NotCounting(props: {
+  readonly record: BookRecord;
+  readonly current: BookRecord | undefined;
+}) {
+  const { ledger } = useBook();
+  const after = ledger.standing.supersededBy(props.record.id);
+  return (
+    <Notice title="This record no longer counts.">
+      {props.current === undefined ? (
+        <p>
+          It was removed{after?.kind === 'void' ? `: ${after.reason}` : ''}. Undo the removal from
+          its own page, below in the history.
+        </p>
+      ) : (
+        <p>
+          It was edited. What counts now is{' '}
+          <a href={`/records/${props.current.id}`}>{recordSentence(props.current, ledger)}</a>.
+        </p>
+      )}
+    </Notice>
+  );
+}
+
+/** The paper that goes with a record, where there is one. */
+function Paper({ record }: { readonly record: BookRecord }) {
+  const paper =
+    record.kind === 'handover' || record.kind === 'return'
+      ? ({ paper: 'goods-slip', words: 'Goods slip' } as const)
+      : record.kind === 'payment'
+        ? ({ paper: 'payment-receipt', words: 'Payment receipt' } as const)
+        : undefined;
+  if (paper === undefined) return null;
+  return (
+    <p class="record-paper no-print">
+      <PaperLinks {...paper} about={record.id} />
+    </p>
+  );
 }

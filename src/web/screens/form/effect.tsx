@@ -1,0 +1,54 @@
+import { type ChangedBalance, changedBalances } from '../../../questions/changed-balances.ts';
+import type { BookRecord } from '../../../records/record.ts';
+import { accountName } from '../../../statements/account-name.ts';
+import { balanceFigure } from '../../../statements/place-words.ts';
+import { type Draft, useBook } from '../../book.ts';
+import { Figure } from '../board/place-list.tsx';
+
+/** Accounts that follow from others and would only be noise beside a form. */
+const LEFT_OUT = new Set(['money:goods', 'stock:supplier', 'credit:issued']);
+
+/** Balances before and after, as they would be with what is typed so far. */
+export function Effect(props: {
+  readonly draft: Draft | undefined;
+  readonly replaces: BookRecord | undefined;
+}) {
+  const book = useBook();
+  const changed =
+    props.draft === undefined
+      ? []
+      : changedBalances(book.ledger.balances, book.supposing([props.draft]).balances);
+  const shown = changed.filter(({ ledger, account }) => !LEFT_OUT.has(`${ledger}:${account}`));
+  return (
+    <section class="effect" aria-label="Balances before and after">
+      <h2 class="column-head">Before and after</h2>
+      {shown.length === 0 ? (
+        <p class="none">
+          {props.replaces === undefined
+            ? 'Shown as soon as the form is filled in.'
+            : 'No balance changes with this.'}
+        </p>
+      ) : (
+        <ul aria-live="polite">
+          {shown.map((change) => (
+            <Change key={`${change.ledger}:${change.account}`} change={change} />
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+function Change({ change }: { readonly change: ChangedBalance }) {
+  const { ledger, currency } = useBook();
+  const figure = (amount: number) => balanceFigure(change.ledger, change.account, amount, currency);
+  return (
+    <li>
+      <span class="effect-name">{accountName(ledger, change.ledger, change.account)}</span>
+      <span class="effect-figures">
+        <Figure figure={figure(change.before)} /> <span aria-hidden="true">→</span>
+        <span class="only-read">then</span> <Figure figure={figure(change.after)} />
+      </span>
+    </li>
+  );
+}

@@ -1,0 +1,30 @@
+import { orderedAgainstTaken } from '../../../questions/ordered-against-taken.ts';
+import { useBook } from '../../book.ts';
+import { Button } from '../../parts/button.tsx';
+import { linesToType } from '../../parts/typed.ts';
+import { flatLines, type Typed } from './form-values.ts';
+
+/** Fills in what the seller ordered and has not taken over yet, with one tap. */
+export function OrderedGoods(props: {
+  readonly typed: Typed;
+  readonly onType: (typed: Typed) => void;
+}) {
+  const { ledger } = useBook();
+  const { typed, onType } = props;
+  if (!typed.seller) return null;
+  const ordered = orderedAgainstTaken(ledger, [typed.seller]);
+  if (ordered.toHandOver === 0) return null;
+  const open = ordered.lines.filter((line) => line.toHandOver > 0);
+  const lines = Object.fromEntries(open.map((line) => [line.product, line.toHandOver]));
+  return (
+    <p class="ordered-goods">
+      <Button
+        onClick={() =>
+          onType({ ...typed, ...flatLines('lines', linesToType(lines, ledger, typed.date ?? '')) })
+        }
+      >
+        Fill in the {ordered.toHandOver} units ordered and not yet taken
+      </Button>
+    </p>
+  );
+}

@@ -1,0 +1,184 @@
+import type { BookRecord } from '../../../records/record.ts';
+import { hostName, productName, sellerName, stallName } from '../../../statements/account-name.ts';
+import { dayText } from '../../../statements/day-text.ts';
+import { moneyText, unitsText } from '../../../statements/money-text.ts';
+import { recordSentence } from '../../../statements/record-sentence.ts';
+import { type Book, useBook } from '../../book.ts';
+import { fieldsOf } from '../form/form-values.ts';
+import type { FieldForm } from '../form/kind-forms.ts';
+import { WrittenBy } from './written-by.tsx';
+
+/** Every field of a record in words, those that no form knows among them. */
+export function RecordFacts({ record }: { readonly record: BookRecord }) {
+  const book = useBook();
+  const forms = record.kind === 'void' ? [] : fieldsOf(record.kind, book.ledger);
+  const facts = Object.entries(record).flatMap(([field, value]) => {
+    if (STAMPS.has(field) || value === undefined) return [];
+    const form = forms.find((known) => known.field === field);
+    return [{ field, label: form?.label ?? LABELS[field] ?? field, form, value }];
+  });
+  return (
+    <section aria-labelledby="facts-head">
+      <h2 class="column-head" id="facts-head">
+        What it says
+      </h2>
+      <dl class="facts">
+        {facts.map(({ field, label, form, value }) => (
+          <div key={field}>
+            <dt>{label}</dt>
+            <dd>
+              <Value value={value} form={form} book={book} />
+            </dd>
+          </div>
+        ))}
+        <div>
+          <dt>Written</dt>
+          <dd>
+            <WrittenBy record={record} />
+          </dd>
+        </div>
+      </dl>
+    </section>
+  );
+}
+
+const STAMPS = new Set(['id', 'at', 'by', 'kind', 'replaces']);
+const LABELS: Readonly<Record<string, string>> = {
+  date: 'Day',
+  note: 'Note',
+  late: 'Recorded late because',
+  voids: 'Removes',
+  reason: 'Reason',
+  items: 'Payments in it',
+  closed: 'Closed',
+  waiver: 'More per unit without prizes',
+};
+
+function Value(props: {
+  readonly value: unknown;
+  readonly form: FieldForm | undefined;
+  readonly book: Book;
+}) {
+  const { value, form, book } = props;
+  const { ledger } = book;
+  if (typeof value === 'boolean') return <>{value ? 'yes' : 'no'}</>;
+  if (typeof value === 'number') {
+    return <>{form?.type === 'money' ? moneyText(value, book.currency) : unitsText(value)}</>;
+  }
+  if (typeof value === 'string') return <>{textValue(value, form, book)}</>;
+  if (form?.type === 'lines') return <Goods lines={Object.entries(value ?? {})} book={book} />;
+  if (form?.type === 'tally') {
+    return (
+      <ul>
+        {Object.entries(value ?? {}).map(([minor, pieces]) => (
+          <li key={minor}>
+            {String(pieces)} × {moneyText(Number(minor), book.currency)}
+          </li>
+        ))}
+      </ul>
+    );
+  }
+  if (form?.type === 'shares') {
+    return (
+      <ul>
+        {Object.entries(value ?? {}).map(([seller, lines]) => (
+          <li key={seller}>
+            {sellerName(ledger.setup, seller)}: {goodsText(Object.entries(lines ?? {}), book)}
+          </li>
+        ))}
+      </ul>
+    );
+  }
+  if (Array.isArray(value)) return <Listed items={value} form={form} book={book} />;
+  return <>{rowText(value, form, book)}</>;
+}
+
+function Listed(props: {
+  readonly items: readonly unknown[];
+  readonly form: FieldForm | undefined;
+  readonly book: Book;
+}) {
+  if (props.items.length === 0) return <>none</>;
+  return (
+    <ul>
+      {props.items.map((item) => (
+        <li key={JSON.stringify(item)}>
+          {typeof item === 'string' ? (
+            <ItemText text={item} book={props.book} />
+          ) : (
+            rowText(item, props.form, props.book)
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** An id of another record opens it; any other text is itself. */
+function ItemText({ text, book }: { readonly text: string; readonly book: Book }) {
+  const other = book.ledger.standing.get(text);
+  if (other === undefined) return <>{text}</>;
+  return <a href={`/records/${text}`}>{recordSentence(other, book.ledger)}</a>;
+}
+
+function Goods(props: { readonly lines: readonly [string, unknown][]; readonly book: Book }) {
+  if (props.lines.length === 0) return <>none</>;
+  return (
+    <ul class="goods-lines">
+      {props.lines.map(([product, units]) => (
+        <li key={product}>
+          <span>{productName(props.book.ledger.setup, product)}</span>
+          <span class="number">{unitsText(Number(units))}</span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function goodsText(lines: readonly [string, unknown][], book: Book): string {
+  return lines
+    .map(([product, units]) => {
+      return `${unitsText(Number(units))} ${productName(book.ledger.setup, product)}`;
+    })
+    .join(', ');
+}
+
+function rowText(row: unknown, form: FieldForm | undefined, book: Book): string {
+  return Object.entries(row ?? {})
+    .map(([field, value]) => {
+      const column =
+        form?.type === 'rows' ? form.columns.find((known) => known.field === field) : undefined;
+      if (column?.as === 'seller') return sellerName(book.ledger.setup, String(value));
+      if (column?.as === 'product') return productName(book.ledger.setup, String(value));
+      if (column?.as === 'day') return dayText(String(value));
+      const money = column?.as === 'money' || field === 'cents';
+      if (money && typeof value === 'number') return moneyText(value, book.currency);
+      return String(value).replace(/^\d{4}-\d\d-\d\dT/, '');
+    })
+    .join(', ');
+}
+
+function textValue(value: string, form: FieldForm | undefined, book: Book) {
+  const { setup, standing } = book.ledger;
+  if (form?.type === 'seller') return sellerName(setup, value);
+  if (form?.type === 'choice') {
+    return form.options.find(([option]) => option === value)?.[1] ?? value;
+  }
+  if (form?.type === 'moment') {
+    const [day = '', clock = ''] = value.split('T');
+    return `${dayText(day)}, ${clock}`;
+  }
+  if (form?.type === 'thing') {
+    if (form.of === 'stall') return <a href={`/stalls/${value}`}>{stallName(setup, value)}</a>;
+    if (form.of === 'host') return hostName(setup, value);
+    if (form.of === 'product') return productName(setup, value);
+    if (form.of === 'level') return setup.levels.get(value)?.prize ?? value;
+    if (form.of === 'neighbour') return setup.neighbours.get(value)?.name ?? value;
+    return <a href={`/families/${value}`}>{setup.families.get(value)?.name ?? value}</a>;
+  }
+  const other = standing.get(value);
+  if (other !== undefined) {
+    return <a href={`/records/${value}`}>{recordSentence(other, book.ledger)}</a>;
+  }
+  return dayText(value);
+}

@@ -1,0 +1,60 @@
+import { useSignal } from '@preact/signals';
+import type { HistoryStep } from '../../../questions/record-history.ts';
+import { recordSentence } from '../../../statements/record-sentence.ts';
+import { useBook } from '../../book.ts';
+import { Button } from '../../parts/button.tsx';
+import { undoDraft } from '../../undo.ts';
+import { WrittenBy } from './written-by.tsx';
+
+/** How a record came to be: who wrote, edited and removed what, and when; the last step has Undo. */
+export function RecordHistoryList(props: {
+  readonly steps: readonly HistoryStep[];
+  readonly shown: string;
+}) {
+  const book = useBook();
+  const trouble = useSignal('');
+  const undo = async (step: HistoryStep) => {
+    const undone = await book.append([undoDraft(book.ledger, step.record)]);
+    trouble.value = undone.ok ? '' : undone.refusal.message;
+  };
+  return (
+    <section class="history" aria-labelledby="history-head">
+      <h2 class="column-head" id="history-head">
+        History
+      </h2>
+      {trouble.value !== '' && <p class="error-text">{trouble.value}</p>}
+      <ol>
+        {props.steps.map((step) => {
+          const { record, state } = step;
+          const sentence = recordSentence(record, book.ledger);
+          const undoable = state === 'counts' && props.steps.length > 1;
+          return (
+            <li key={record.id} class={state === 'counts' ? '' : 'history-gone'}>
+              <span class="small soft">
+                {verb(record)} <WrittenBy record={record} />
+              </span>
+              <span>
+                {record.id === props.shown ? (
+                  sentence
+                ) : (
+                  <a href={`/records/${record.id}`}>{sentence}</a>
+                )}
+                {state !== 'counts' && <span class="soft"> ({state})</span>}
+              </span>
+              {undoable && (
+                <Button quiet label={`Undo: ${sentence}`} onClick={() => undo(step)}>
+                  Undo this step
+                </Button>
+              )}
+            </li>
+          );
+        })}
+      </ol>
+    </section>
+  );
+}
+
+function verb(record: HistoryStep['record']): string {
+  if (record.kind === 'void') return 'Removed';
+  return record.replaces === undefined ? 'Written' : 'Edited';
+}
