@@ -43,6 +43,10 @@ export const commands: Readonly<Record<string, CommandEntry>> = {
     summary: 'the made-up demo season as a book file',
     load: async () => (await import('./demo.ts')).demo,
   },
+  import: {
+    summary: 'adds a book file to the store',
+    load: async () => (await import('./import.ts')).importBook,
+  },
   backup: {
     summary: 'a compared copy of the store',
     load: async () => (await import('./backup.ts')).backup,

@@ -1,6 +1,7 @@
 import { writeBook } from '../../intake/write-book.ts';
+import type { AcceptedBook } from '../../rules/accept-book.ts';
 import type { Command } from './command.ts';
-import { BOOK_HELP, bookOptions, type OpenBook, openBook } from './open-book.ts';
+import { BOOK_HELP, bookOptions, openBook } from './open-book.ts';
 import { type Outlet, writeAll } from './outlet.ts';
 import { Stop } from './stop.ts';
 import { writeFile } from './write-file.ts';
@@ -51,7 +52,7 @@ async function put(
 
 async function piecesOf(
   format: (typeof FORMATS)[number],
-  book: OpenBook,
+  book: AcceptedBook,
 ): Promise<Iterable<string> | Uint8Array> {
   switch (format) {
     case 'accounts': {
@@ -69,7 +70,7 @@ async function piecesOf(
   }
 }
 
-async function workbook(book: OpenBook): Promise<Uint8Array> {
+async function workbook(book: AcceptedBook): Promise<Uint8Array> {
   const { workbookSheets } = await import('../../statements/export-xlsx.ts');
   const { workbookBytes } = await import('../../paper/workbook-bytes.ts');
   const sheets = workbookSheets(book.ledger);

@@ -1,22 +1,12 @@
 import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
 import { findingLine } from '../../intake/finding.ts';
 import { type BookRead, BookReader } from '../../intake/read-book.ts';
-import { Ledger } from '../../ledger/ledger.ts';
-import type { Header } from '../../records/header.ts';
-import type { BookRecord } from '../../records/record.ts';
-import { refusingFindings } from '../../rules/check-book.ts';
+import { type AcceptedBook, acceptBook } from '../../rules/accept-book.ts';
 import { messageOf } from '../message-of.ts';
 import type { Outlet } from './outlet.ts';
 import type { Arguments, OptionTable } from './read-arguments.ts';
 import { Stop } from './stop.ts';
 import { isStoreStart, readStoreBook } from './store-book.ts';
-
-/** A book from a file, from standard input (`-`) or from a store file. */
-export interface OpenBook {
-  readonly header: Header;
-  readonly ledger: Ledger;
-  readonly records: readonly BookRecord[];
-}
 
 /** Which book of a store file that holds several. */
 export const bookOptions: OptionTable = {
@@ -31,18 +21,15 @@ const PIECE = 1024 * 1024;
 const PROGRESS_FROM = 20 * PIECE;
 
 /** Opens a book to answer from it. A book with any error is not answered from. */
-export async function openBook(given: Arguments, outlet: Outlet): Promise<OpenBook> {
+export async function openBook(given: Arguments, outlet: Outlet): Promise<AcceptedBook> {
   const [path = ''] = given.positionals;
   const read = await readBookAt(path, given, outlet);
+  const accepted = acceptBook(read);
+  if (accepted.ok) return accepted.value;
   const source = sourceName(path);
-  const [error] = read.findings.filter((finding) => finding.severity === 'error');
-  if (error !== undefined) throw new Stop(findingLine(error, source) + more(read));
-  if (read.header === undefined) throw new Stop(`${source}: not a book`);
-  const ledger = Ledger.ofDistinct(read.records, read.places);
-  const refusing = refusingFindings({ ledger, records: read.records, lines: read.lines });
-  const [first] = refusing.inOrder().filter((finding) => finding.severity === 'error');
-  if (first !== undefined) throw new Stop(findingLine(first, source));
-  return { header: read.header, ledger, records: read.records };
+  const [first] = accepted.refusal;
+  if (first === undefined) throw new Stop(`${source}: not a book`);
+  throw new Stop(findingLine(first, source) + andMore(accepted.refusal.length + read.omitted - 1));
 }
 
 /** The book's lines and what there is to tell about them, errors too. */
@@ -69,9 +56,8 @@ export function sourceName(path: string): string {
   return path === '-' ? 'standard input' : path;
 }
 
-function more(read: BookRead): string {
-  const errors = read.findings.filter((finding) => finding.severity === 'error').length;
-  return errors > 1 ? ` (and ${errors + read.omitted - 1} more; check lists them)` : '';
+function andMore(count: number): string {
+  return count > 0 ? ` (and ${count} more; check lists them)` : '';
 }
 
 function firstBytes(path: string): Uint8Array {

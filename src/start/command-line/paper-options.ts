@@ -1,6 +1,6 @@
 import type { Printed } from '../../paper/paper-printer.ts';
+import type { AcceptedBook } from '../../rules/accept-book.ts';
 import type { PaperContext } from '../../statements/paper-frame.ts';
-import type { OpenBook } from './open-book.ts';
 import type { Outlet } from './outlet.ts';
 import type { Arguments, OptionTable } from './read-arguments.ts';
 import { Stop } from './stop.ts';
@@ -12,7 +12,7 @@ export const paperOptions: OptionTable = {
   name: { type: 'string' },
 };
 
-export function contextOf(given: Arguments, book: OpenBook, asAt: string): PaperContext {
+export function contextOf(given: Arguments, book: AcceptedBook, asAt: string): PaperContext {
   const ask = given.get('ask');
   return {
     group: given.get('name') ?? book.header.group,
