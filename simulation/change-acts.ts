@@ -104,7 +104,7 @@ function removeClaim(world: SeasonWorld): void {
     return;
   }
   const setup = world.recent(random.pick(['product', 'seller', 'hold', 'choice', 'void'] as const));
-  const edited = world.records.filter((record) => isMovement(record) && record.replaces).at(-1);
+  const edited = world.records.findLast((record) => isMovement(record) && record.replaces);
   const target = random.chance(50) ? setup : edited;
   if (target !== undefined) remove(world, target);
 }

@@ -5,6 +5,7 @@ import { seeded } from '../src/base/seeded.ts';
 import { Balances } from '../src/ledger/balances.ts';
 import { Ledger } from '../src/ledger/ledger.ts';
 import { type BookRecord, isMovement } from '../src/records/record.ts';
+import { refusingFindings } from '../src/rules/check-book.ts';
 import { audit } from './auditor.ts';
 import {
   brokenFact,
@@ -144,6 +145,24 @@ describe('two copies of a book', () => {
       return same(balances.toAccounts(), balancesOf(season.records));
     };
     expect([isCaught(onlyOne), isCaught(twice)]).toEqual([true, true]);
+  });
+});
+
+describe('a book of many devices', () => {
+  it('is never refused for what they did without knowing of each other', () => {
+    fc.assert(
+      fc.property(seasons, ({ records }) => {
+        const found = refusingFindings({ ledger: Ledger.of(records), records }).inOrder();
+        expect(found.filter((finding) => finding.severity === 'error')).toEqual([]);
+      }),
+      RUNS,
+    );
+  });
+
+  it('teeth: a record about somebody who is not there is refused', () => {
+    const records = makeSeason(1).filter((record) => record.kind !== 'seller');
+    const found = refusingFindings({ ledger: Ledger.of(records), records }).inOrder();
+    expect(found.some((finding) => finding.severity === 'error')).toBe(true);
   });
 });
 

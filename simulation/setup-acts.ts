@@ -106,7 +106,10 @@ export function rewriteSetup(world: SeasonWorld): void {
   const seller = world.recent('seller');
   const product = world.recent('product');
   const season = world.recent('season');
-  if (random.chance(60) && seller !== undefined) {
+  const level = world.recent('level');
+  if (random.chance(10) && level !== undefined) {
+    world.edit(level, { units: level.units + 5, choices: ['S', 'L'] });
+  } else if (random.chance(60) && seller !== undefined) {
     world.edit(seller, { active: random.chance(80), goal: random.whole(10, 90) });
   } else if (random.chance(70) && product !== undefined) {
     world.edit(product, { price: Math.max(1, product.price + random.whole(-2, 2) * 25) });

@@ -16,7 +16,6 @@ describe('power cuts while appending', () => {
     const fault = 'synchronous-normal';
     const counts = await cutPower({ states: 60, seed: 1, fault, appends: 250 });
     expect(counts.losing).toBeGreaterThan(10);
-    expect(counts.damaged).toBe(0);
   });
 
   test('teeth: without any sync states lose records and are damaged', MINUTES_5, async () => {
