@@ -49,6 +49,10 @@ const routes: readonly Route[] = [
     load: async () => (await import('./screens/family/family-screen.tsx')).FamilyScreen,
   },
   {
+    path: '/statements',
+    load: async () => (await import('./screens/families/statements-screen.tsx')).StatementsScreen,
+  },
+  {
     path: '/stalls',
     load: async () => (await import('./screens/stalls/stalls-screen.tsx')).StallsScreen,
   },

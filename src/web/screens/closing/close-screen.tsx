@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { isDay } from '../../../base/day.ts';
 import { done, type Outcome, refused } from '../../../base/outcome.ts';
 import { type ClosingList, closingList } from '../../../questions/closing-list.ts';
+import { workingDay } from '../../../questions/working-day.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import { closingWords } from '../../../statements/closing-words.ts';
 import { type Draft, useBook } from '../../book.ts';
@@ -28,7 +29,11 @@ export function CloseScreen() {
   const closed = useClosed();
   const { season } = book.ledger.setup;
   const list = closingList(book.ledger, book.today());
-  const [typed, setTyped] = useState<CloseTyped>({ date: book.today(), second: '', reason: '' });
+  const [typed, setTyped] = useState<CloseTyped>({
+    date: workingDay(book.ledger, book.today()),
+    second: '',
+    reason: '',
+  });
   const saving = useSaving();
   const above = <a href="/closing">Closing list</a>;
   if (season === undefined || closed !== undefined) {

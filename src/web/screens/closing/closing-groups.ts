@@ -17,44 +17,53 @@ export const closingGroups: readonly (readonly [ClosingGroup, string])[] = [
 
 type Link = readonly [to: string, words: string];
 
-/** Where the next step of an item is taken; undefined where nothing is to be done in the book. */
-export function nextLink(
+/** Where the next step of an item is taken; none where nothing is to be done in the book. */
+export function nextLinks(
   item: ClosingItem,
   familyOf: (seller: string) => string,
-): Link | undefined {
+): readonly Link[] {
   const about = item.item.slice(item.item.indexOf(':') + 1);
   const family = `/families/${familyOf(about)}`;
   const last = `/records/${item.records.at(-1) ?? ''}`;
-  const links: Partial<Record<NextStep, Link>> = {
-    count_the_stockroom: ['/count', 'Count'],
-    count_again_or_find_the_record: ['/count', 'Count again'],
-    decide_on_unsold_goods: ['/add/swap-out', 'Pass on to a neighbour group'],
-    find_the_missing_delivery: ['/add/delivery', 'Record a delivery'],
-    ask_the_family_to_pay: [family, 'Open the family'],
-    move_the_payment_to_the_sibling: [family, 'Open the family'],
-    hand_over_the_paid_order: [`/add/handover?seller=${about}`, 'Goods out'],
-    record_the_gift_units: [
-      about === item.item ? '/add/gift' : `/add/gift?seller=${about}`,
-      'Record gift units',
+  const links: Partial<Record<NextStep, readonly Link[]>> = {
+    count_the_stockroom: [['/count', 'Count']],
+    count_again_or_find_the_record: [
+      ['/count', 'Count again'],
+      [`/count/${item.records.at(-1) ?? ''}`, 'Open the count'],
     ],
-    pay_the_family_back: [`/add/refund?seller=${about}`, 'Record a refund'],
-    settle_the_stall: [`/stalls/${about}`, 'Settle the stall'],
-    remove_one_of_the_settlings: [`/stalls/${about}`, 'Open the stall'],
-    share_out_the_pool: [sharing(item.item), 'Share out'],
-    correct_the_share_out: [last, 'Open the share-out'],
-    bank_the_cash: ['/add/deposit', 'Record a deposit'],
-    find_the_missing_receipt: ['/add/payment', 'Record a payment'],
-    record_the_card_payout: ['/add/card-settle', 'Record a card payout'],
-    find_the_online_order: ['/add/online', 'Record an online order'],
-    await_the_debit_or_proceeds: ['/add/settle', 'Record the proceeds'],
-    ask_the_supplier_to_repay: ['/places/money/supplier', 'Open the supplier account'],
-    bank_before_the_debit: ['/add/deposit', 'Record a deposit'],
-    ask_the_supplier_about_the_debit: [last, 'Open the debit'],
-    ask_for_the_choices: ['/prizes', 'Record the choices'],
-    choose_which_record_stands: [last, 'Open the record'],
-    keep_the_goods_back: ['/set-up/holds', 'Open stop-sales'],
+    decide_on_unsold_goods: [
+      ['/add/swap-out', 'Pass on to a neighbour group'],
+      ['/add/gift', 'Give away'],
+      ['/add/loss', 'Write off'],
+    ],
+    find_the_missing_delivery: [['/add/delivery', 'Record a delivery']],
+    ask_the_family_to_pay: [[family, 'Open the family, record its payment']],
+    move_the_payment_to_the_sibling: [[family, 'Open the family']],
+    hand_over_the_paid_order: [[`/add/handover?seller=${about}`, 'Goods out']],
+    record_the_gift_units: [
+      [about === item.item ? '/add/gift' : `/add/gift?seller=${about}`, 'Record gift units'],
+    ],
+    pay_the_family_back: [[`/add/refund?seller=${about}`, 'Record a refund']],
+    settle_the_stall: [[`/stalls/${about}`, 'Settle the stall']],
+    remove_one_of_the_settlings: [[`/stalls/${about}`, 'Open the stall']],
+    share_out_the_pool: [[sharing(item.item), 'Share out']],
+    correct_the_share_out: [[last, 'Open the share-out']],
+    bank_the_cash: [['/add/deposit', 'Record a deposit']],
+    find_the_missing_receipt: [['/add/payment', 'Record a payment']],
+    record_the_card_payout: [['/add/card-settle', 'Record a card payout']],
+    find_the_online_order: [['/add/online', 'Record an online order']],
+    await_the_debit_or_proceeds: [
+      ['/add/debit', 'Record a debit'],
+      ['/add/settle', 'Record the proceeds'],
+    ],
+    ask_the_supplier_to_repay: [['/places/money/supplier', 'Open the supplier account']],
+    bank_before_the_debit: [['/add/deposit', 'Record a deposit']],
+    ask_the_supplier_about_the_debit: [[last, 'Open the debit']],
+    ask_for_the_choices: [['/prizes', 'Record the choices']],
+    choose_which_record_stands: [[last, 'Open the record']],
+    keep_the_goods_back: [['/set-up/holds', 'Open stop-sales']],
   };
-  return links[item.next];
+  return links[item.next] ?? [];
 }
 
 /** A stall's pool is shared on the stall's own page. */

@@ -3,7 +3,7 @@ import { closingWords } from '../../../statements/closing-words.ts';
 import { useBook } from '../../book.ts';
 import { Sentence } from '../../parts/sentence.tsx';
 import { StateMark } from '../../parts/state-mark.tsx';
-import { nextLink } from './closing-groups.ts';
+import { nextLinks } from './closing-groups.ts';
 
 const STATES = { done: 'done', open: 'open', 'not-needed': 'not needed' } as const;
 
@@ -16,7 +16,7 @@ export function ClosingRow({ item }: { readonly item: ClosingItem }) {
   const { ledger } = book;
   const words = closingWords(item, ledger, book.today());
   const familyOf = (seller: string) => ledger.setup.sellers.get(seller)?.family ?? '';
-  const link = item.state === 'open' ? nextLink(item, familyOf) : undefined;
+  const links = item.state === 'open' ? nextLinks(item, familyOf) : [];
   return (
     <li class={`closing-row closing-${item.state}`}>
       <div class="closing-head">
@@ -30,11 +30,13 @@ export function ClosingRow({ item }: { readonly item: ClosingItem }) {
         </p>
       )}
       {item.state !== 'open' && item.next === 'mind_the_date' && <p class="soft">{words.next}</p>}
-      {link !== undefined && (
-        <p class="no-print">
-          <a class="next-step" href={link[0]}>
-            {link[1]}
-          </a>
+      {links.length > 0 && (
+        <p class="next-steps no-print">
+          {links.map(([to, said]) => (
+            <a key={to} class="next-step" href={to}>
+              {said}
+            </a>
+          ))}
         </p>
       )}
       <Behind records={item.records} />

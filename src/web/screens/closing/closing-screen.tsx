@@ -10,7 +10,9 @@ import { PaperLinks } from '../../parts/paper-links.tsx';
 import { closingGroups } from './closing-groups.ts';
 import { ClosingRow } from './closing-row.tsx';
 
-/** Everything that must come out even, and every paper that must exist, before the season closes. */
+/**
+ * Everything that must come out even, and every paper that must exist, before the season closes.
+ */
 export function ClosingScreen() {
   const book = useBook();
   const closed = useClosed();

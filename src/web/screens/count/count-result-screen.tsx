@@ -104,19 +104,18 @@ function CountResult({ count }: { readonly count: RecordOf<'count'> }) {
 }
 
 function NextSteps(props: { readonly product: CountedProduct; readonly date: string }) {
-  const { product, state, difference } = props.product;
-  const records = `/find?place=${encodeURIComponent('stock:stockroom')}&product=${product}`;
+  const { product, state } = props.product;
+  const records = `/find?place=stockroom&product=${product}`;
   if (state === 'agrees') return <span class="soft">nothing</span>;
   if (state === 'not-counted') return <a href="/count">Count it</a>;
-  const units = `product=${product}&units=${Math.abs(difference)}`;
   return (
     <span class="steps">
       <a href="/count">Count again</a>
       <a href={records}>Look at its records</a>
       {state === 'short' ? (
-        <a href={`/add/loss?${units}`}>Write off, with a reason</a>
+        <a href={`/add/loss?date=${props.date}`}>Write off, with a reason</a>
       ) : (
-        <a href={`/add/found?${units}`}>Record as found, with a reason</a>
+        <a href={`/add/found?date=${props.date}`}>Record as found, with a reason</a>
       )}
     </span>
   );

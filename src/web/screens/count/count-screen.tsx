@@ -2,6 +2,7 @@ import '../../styles/tasks.css';
 import { useState } from 'preact/hooks';
 import { done, refused } from '../../../base/outcome.ts';
 import { shelfOrder } from '../../../questions/shelf-order.ts';
+import { workingDay } from '../../../questions/working-day.ts';
 import { useBook } from '../../book.ts';
 import { go } from '../../navigation.ts';
 import { Button } from '../../parts/button.tsx';
@@ -28,7 +29,7 @@ export function CountScreen() {
   const [typed, setTyped] = useState<CountTyped>({
     lines: {},
     notCounted: new Set(),
-    date: book.today(),
+    date: workingDay(book.ledger, book.today()),
     counters: ['', ''],
   });
   const [place, setPlace] = useState(0);

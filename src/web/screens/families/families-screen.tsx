@@ -7,7 +7,6 @@ import { Money, Units } from '../../parts/figures.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Owed } from '../../parts/owed.tsx';
 import { Page } from '../../parts/page.tsx';
-import { PaperLinks } from '../../parts/paper-links.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
 
 type Standing = 'all' | 'to-pay' | 'in-credit' | 'even';
@@ -37,7 +36,11 @@ export function FamiliesScreen() {
           still to pay, <Money minor={answer.inCredit} /> in credit
         </span>
       }
-      actions={<PaperLinks paper="statements" words="All statements" />}
+      actions={
+        <a class="button button-plain" href="/statements">
+          Print all statements
+        </a>
+      }
     >
       {answer.unplaced !== 0 && (
         <Notice tone="stop" title="Some payments or goods stand under a seller who has no family.">

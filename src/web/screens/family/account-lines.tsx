@@ -3,6 +3,7 @@ import { sellerName } from '../../../statements/account-name.ts';
 import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
 import { Money } from '../../parts/figures.tsx';
+import { LinesWords } from '../../parts/lines-words.tsx';
 import { Owed } from '../../parts/owed.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
@@ -19,32 +20,48 @@ export function AccountLines({ account }: { readonly account: FamilyAccount }) {
     { head: 'Day', cell: (line) => <span class="day">{dayText(line.date)}</span> },
     {
       head: 'What happened',
-      cell: (line) => (
-        <>
-          <Sentence record={ledger.standing.get(line.record)} />
-          {several && <span class="only-print"> ({sellerName(ledger.setup, line.seller)})</span>}
-        </>
-      ),
+      cell: (line) =>
+        line.event === 'share-out' ? (
+          <SharedCredit line={line} />
+        ) : (
+          <>
+            <Sentence record={ledger.standing.get(line.record)} />
+            {several && <span class="only-print"> ({sellerName(ledger.setup, line.seller)})</span>}
+          </>
+        ),
     },
     { head: 'Changes by', number: true, cell: (line) => <Change minor={line.minor} /> },
     { head: 'Account after it', number: true, cell: (line) => <Owed minor={line.stillToPay} /> },
   ];
   return (
-    <Table
-      caption={`${account.lines.length} lines`}
-      hideCaption
-      rows={account.lines.map((line, place) => ({ ...line, place }))}
-      keyOf={(line) => `${line.place}`}
-      columns={columns}
-      none="No goods and no payment yet."
-      foot={['', 'At the end', '', <Owed key="end" minor={account.stillToPay} />]}
-    />
+    <div class="stack">
+      <Table
+        caption={`${account.lines.length} lines`}
+        hideCaption
+        rows={account.lines.map((line, place) => ({ ...line, place }))}
+        keyOf={(line) => `${line.place}`}
+        columns={columns}
+        none="No goods and no payment yet."
+        foot={['', 'At the end', '', <Owed key="end" minor={account.stillToPay} />]}
+      />
+    </div>
+  );
+}
+
+/** The seller's own part of a share-out, which credits and moves no money. */
+function SharedCredit({ line }: { readonly line: AccountLine }) {
+  const { ledger } = useBook();
+  return (
+    <>
+      <a href={`/records/${line.record}`}>Share-out to {sellerName(ledger.setup, line.seller)}</a>:{' '}
+      <LinesWords lines={line.lines} />
+    </>
   );
 }
 
 /** More to pay with a plus, less with a minus; a share-out changes credit only. */
 function Change({ minor }: { readonly minor: number }) {
-  if (minor === 0) return <span class="soft">no money</span>;
+  if (minor === 0) return <span class="soft">credit only</span>;
   return (
     <>
       {minor > 0 && '+'}

@@ -3,6 +3,7 @@ import { refused } from '../../../base/outcome.ts';
 import type { FamilyAccount } from '../../../questions/family-account.ts';
 import { nextReceipt } from '../../../questions/next-receipt.ts';
 import { spreadFamilyPayment } from '../../../questions/spread-payment.ts';
+import { workingDay } from '../../../questions/working-day.ts';
 import { useBook } from '../../book.ts';
 import { AmountField } from '../../parts/amount-field.tsx';
 import { Button } from '../../parts/button.tsx';
@@ -26,7 +27,7 @@ export function FamilyPayment({ account }: { readonly account: FamilyAccount }) 
   const empty: PaymentTyped = {
     amount: '',
     tender: 'cash',
-    date: book.today(),
+    date: workingDay(ledger, book.today()),
     receipt: nextReceipt(ledger),
     note: '',
   };

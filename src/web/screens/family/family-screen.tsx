@@ -1,17 +1,15 @@
 import '../../styles/tasks.css';
 import { type FamilyAccount, familyAccount } from '../../../questions/family-account.ts';
 import { sellersOf } from '../../../questions/ordered-against-taken.ts';
-import { statementSentence } from '../../../statements/family-statement.ts';
-import { PaperTexts } from '../../../statements/paper-frame.ts';
 import { useBook } from '../../book.ts';
 import { Owed } from '../../parts/owed.tsx';
 import { Page } from '../../parts/page.tsx';
 import { PaperLinks } from '../../parts/paper-links.tsx';
 import type { ScreenProps } from '../../routes.ts';
-import { AccountLines } from './account-lines.tsx';
 import { FamilyPayment } from './family-payment.tsx';
 import { OrderedTable } from './ordered-table.tsx';
 import { SellersTable } from './sellers-table.tsx';
+import { Statement } from './statement.tsx';
 
 /** One family: its statement, what it ordered against what it took, and one payment for all. */
 export function FamilyScreen({ params }: ScreenProps) {
@@ -33,9 +31,7 @@ export function FamilyScreen({ params }: ScreenProps) {
 }
 
 function Family({ account }: { readonly account: FamilyAccount }) {
-  const book = useBook();
-  const { ledger } = book;
-  const texts = new PaperTexts(ledger, { group: book.address.group, asAt: book.today() });
+  const { ledger } = useBook();
   const sellers = sellersOf(ledger, account.family);
   const first = sellers[0];
   return (
@@ -54,11 +50,7 @@ function Family({ account }: { readonly account: FamilyAccount }) {
       <div class="two-columns">
         <section class="main-column" aria-labelledby="statement">
           <h2 id="statement">Statement</h2>
-          <p class="statement-sentence">
-            {statementSentence(account.totals, account.stillToPay, texts)}
-          </p>
-          <AccountLines account={account} />
-          <p class="soft">{texts.words.statement.askAnyone}</p>
+          <Statement account={account} />
         </section>
         <div class="side-column no-print">
           <FamilyPayment key={account.family} account={account} />

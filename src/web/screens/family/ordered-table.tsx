@@ -36,7 +36,13 @@ export function OrderedTable({ sellers }: { readonly sellers: readonly string[] 
               <Units units={answer.giftsToRecord} word="gift units" /> still to record
             </>
           )}
-          . Handed in with the forms: <Money minor={answer.paidWithForms} />.
+          .
+          {answer.paidWithForms > 0 && (
+            <>
+              {' '}
+              Handed in with the forms: <Money minor={answer.paidWithForms} />.
+            </>
+          )}
         </p>
       )}
       <Table

@@ -1,4 +1,5 @@
 import { freeId } from '../../../intake/short-id.ts';
+import { workingDay } from '../../../questions/working-day.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import type { Book } from '../../book.ts';
 import type { Checked } from '../../parts/saving.ts';
@@ -82,7 +83,7 @@ export function priceForm(book: Book, product: RecordOf<'product'>): ProductForm
         hint: 'On that day the stockroom’s units are valued at the new price.',
       },
     ],
-    start: { price: '', case: String(product.case), from: book.today() },
+    start: { price: '', case: String(product.case), from: workingDay(book.ledger, book.today()) },
     read: (values) => {
       const reading = new Reading(values);
       return reading.done({

@@ -1,5 +1,5 @@
 import { freeId } from '../../../intake/short-id.ts';
-import { stallName } from '../../../statements/account-name.ts';
+import { hostName, stallName } from '../../../statements/account-name.ts';
 import { stallTimeText } from '../../../statements/stall-time-text.ts';
 import { useBook } from '../../book.ts';
 import { EditableList } from './editable-list.tsx';
@@ -28,15 +28,13 @@ export function StallsPart() {
         columns: [
           {
             head: 'Stall',
-            cell: (row) => (
-              <a href={`/stalls/${row.stall}`}>{stallName(ledger.setup, row.stall)}</a>
-            ),
+            cell: (row) => <a href={`/stalls/${row.stall}`}>{hostName(ledger.setup, row.host)}</a>,
           },
           { head: 'When', cell: (row) => stallTimeText(row.starts, row.ends) },
           { head: 'Sellers on shift', number: true, cell: (row) => row.shifts.length },
         ],
         keyOf: (row) => row.stall,
-        nameOf: (row) => `${stallName(ledger.setup, row.stall)}, ${row.starts.slice(0, 10)}`,
+        nameOf: (row) => stallName(ledger.setup, row.stall),
         fields: [
           {
             name: 'host',

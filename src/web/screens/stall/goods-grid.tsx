@@ -14,7 +14,9 @@ const PARTS: readonly (readonly [GoodsPart, string])[] = [
   ['damaged', 'Damaged'],
 ];
 
-/** Goods of the stall product by product; what is sold follows, with what it should have brought. */
+/**
+ * Goods of the stall product by product; what is sold follows, with what it should have brought.
+ */
 export function GoodsGrid(props: SettleForm & { readonly settlement: StallSettlement }) {
   const { ledger } = useBook();
   const { typed, settlement } = props;

@@ -3,6 +3,7 @@ import type { RecordOf } from '../../../records/record.ts';
 import { productName } from '../../../statements/account-name.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
+import { useClosed } from '../../parts/closed-season.tsx';
 import { Money, Units } from '../../parts/figures.tsx';
 import { HaveAgainstShould } from '../../parts/have-against-should.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
@@ -15,6 +16,7 @@ export function SettledFacts(props: {
   readonly onEdit: () => void;
 }) {
   const { ledger } = useBook();
+  const closed = useClosed() !== undefined;
   const { tally: _tally, ...counted } = props.close;
   const answer = stallSettlement(ledger, counted);
   const units = (head: string, of: (sold: Sold) => number): Column<Sold> => ({
@@ -52,7 +54,7 @@ export function SettledFacts(props: {
       <HaveAgainstShould should={answer.should} have={answer.have} difference={answer.difference} />
       <MoneyLine close={props.close} />
       <p class="button-row">
-        <Button onClick={props.onEdit}>Edit</Button>
+        {!closed && <Button onClick={props.onEdit}>Edit</Button>}
         <a class="button button-plain" href={`/records/${props.close.id}`}>
           Open the record
         </a>

@@ -1,7 +1,7 @@
 import '../../styles/tasks.css';
 import { useState } from 'preact/hooks';
 import { type StallStanding, stallStandings } from '../../../questions/stall-settlement.ts';
-import { stallName } from '../../../statements/account-name.ts';
+import { hostName } from '../../../statements/account-name.ts';
 import { stallTimeText } from '../../../statements/stall-time-text.ts';
 import { useBook } from '../../book.ts';
 import { Notice } from '../../parts/notice.tsx';
@@ -42,7 +42,7 @@ function Stall({ standing }: { readonly standing: StallStanding }) {
   const close = closes.at(-1);
   return (
     <Page
-      title={stallName(ledger.setup, stall.stall)}
+      title={hostName(ledger.setup, stall.host)}
       above={<a href="/stalls">Stalls</a>}
       lead={
         <>

@@ -6,7 +6,8 @@ import { Difference, Units } from '../../parts/figures.tsx';
 /** What a settled stall sold, and whether its money agreed. */
 export function ClosedDifference({ close }: { readonly close: RecordOf<'stall-close'> }) {
   const { ledger } = useBook();
-  // The record's own cash counts: an old tally may have been left as it was when the sum was edited.
+  // The record's own cash counts: an old tally may have been left as it was when the sum was
+  // edited.
   const { tally: _tally, ...counted } = close;
   const answer = stallSettlement(ledger, counted);
   const to = `/records/${close.id}`;

@@ -1,6 +1,6 @@
 import '../../styles/tasks.css';
 import { type StallStanding, stallStandings } from '../../../questions/stall-settlement.ts';
-import { stallName } from '../../../statements/account-name.ts';
+import { hostName } from '../../../statements/account-name.ts';
 import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
 import { Units } from '../../parts/figures.tsx';
@@ -53,7 +53,7 @@ function StallRow({ standing }: { readonly standing: StallStanding }) {
   return (
     <li class="task-row">
       <a class="task-link" href={`/stalls/${stall.stall}`}>
-        {stallName(ledger.setup, stall.stall)}, {clock}
+        {hostName(ledger.setup, stall.host)}, {clock}
       </a>
       <span class="task-facts">
         {closes.map((close) => (

@@ -1,0 +1,50 @@
+import '../../styles/tasks.css';
+import { byText } from '../../../base/order.ts';
+import { familyAccounts } from '../../../questions/family-account.ts';
+import { dayText } from '../../../statements/day-text.ts';
+import { useBook } from '../../book.ts';
+import { PrintButton } from '../../parts/button.tsx';
+import { Page } from '../../parts/page.tsx';
+import { PaperLinks } from '../../parts/paper-links.tsx';
+import { Statement } from '../family/statement.tsx';
+
+/** All statements one after the other; printed, each family begins on a page of its own. */
+export function StatementsScreen() {
+  const book = useBook();
+  const answer = familyAccounts(book.ledger);
+  const above = <a href="/families">Families</a>;
+  if (!answer.ok) {
+    return (
+      <Page title="Statements" above={above}>
+        <p>An amount in this book is too large to add up. Find and edit it first.</p>
+      </Page>
+    );
+  }
+  const accounts = [...answer.value.values()].sort((a, b) => byText(a.name, b.name));
+  return (
+    <Page
+      title="Statements"
+      above={above}
+      lead={`${accounts.length} families, ${book.name}, as of ${dayText(book.today())}.`}
+      actions={<PrintButton>Print all</PrintButton>}
+      layout="statements-page"
+    >
+      {accounts.map((account) => (
+        <section
+          key={account.family}
+          class="one-statement"
+          aria-labelledby={`of-${account.family}`}
+        >
+          <h2 id={`of-${account.family}`}>
+            {account.name}
+            <span class="soft"> · {account.sellers.map((seller) => seller.name).join(', ')}</span>
+          </h2>
+          <p class="no-print">
+            <PaperLinks paper="statement" about={account.family} words="Statement" />
+          </p>
+          <Statement account={account} />
+        </section>
+      ))}
+    </Page>
+  );
+}
