@@ -11,7 +11,8 @@ import { openSqliteStore } from '../src/storage/sqlite/open-sqlite-store.ts';
  * disk in the same run. Goal: at least 0.7 of the bare rate. Told besides: appends that wait
  * together, and one import.
  *
- * node bench/append.ts [FOLDER]    (the folder's disk is what is measured; a RAM disk tells nothing)
+ * node bench/append.ts [FOLDER]    (the folder's disk is what is measured; a RAM disk tells
+ * nothing)
  */
 const ROUNDS = 200;
 const APPENDS_A_ROUND = 20;

@@ -49,7 +49,9 @@ export function recordsOf(plan: readonly PlannedDay[], seed: number): BookRecord
   return records;
 }
 
-/** Puts record ids in place of `#name`s. The schema test of the demo holds the result to be records. */
+/**
+ * Puts record ids in place of `#name`s. The schema test of the demo holds the result to be records.
+ */
 function pointed(planned: object, idByRef: ReadonlyMap<string, string>): BookRecord {
   const text = JSON.stringify(planned, (_key, part: unknown) => {
     if (typeof part !== 'string' || !part.startsWith('#')) return part;

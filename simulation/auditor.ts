@@ -72,7 +72,9 @@ function recordsThatCount(records: readonly BookRecord[]): BookRecord[] {
     .filter((record) => record !== undefined);
 }
 
-/** The record that an id stands for today: back to its first writing, then down to the last word. */
+/**
+ * The record that an id stands for today: back to its first writing, then down to the last word.
+ */
 function standsFor(id: string, records: readonly BookRecord[]): BookRecord | undefined {
   let first = records.find((record) => record.id === id);
   for (let back = first; back !== undefined; ) {

@@ -25,7 +25,8 @@ export class Device {
     const shownMs = ms + this.#skewMs;
     const id = uuid7(shownMs, this.#random.bytes(10));
     const written = { id, at: new Date(shownMs).toISOString(), by: this.#user, kind };
-    // The kind and its fields came in as a pair; the compiler cannot follow the pair through a spread.
+    // The kind and its fields came in as a pair; the compiler cannot follow the pair through a
+    // spread.
     return { ...written, ...saying } as unknown as RecordOf<K>;
   }
 

@@ -33,7 +33,8 @@ const pettyCash: Readonly<Record<string, Drawer>> = {
 };
 
 const registers: Readonly<Record<string, Drawer>> = {
-  // double-entry-bookkeeping.com, "Cash over journal entry": 1,614 counted, 200 fund, 1,400 rung up.
+  // double-entry-bookkeeping.com, "Cash over journal entry": 1,614 counted, 200 fund, 1,400 rung
+  // up.
   'double-entry-bookkeeping.com': { fund: 200, cash: 1614, sales: 1400, over: 14 },
   // College Accounting, 4th edition (McGraw-Hill), chapter 9, problem 1PB.
   'College Accounting, short': { fund: 0, cash: 1399, sales: 1400, over: -1 },

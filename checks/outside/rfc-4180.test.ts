@@ -2,7 +2,9 @@ import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { csvText } from '../../src/statements/export-csv.ts';
 
-/** RFC 4180, section 2: the examples of its rules 1 to 7, read by the reader and written by ours. */
+/**
+ * RFC 4180, section 2: the examples of its rules 1 to 7, read by the reader and written by ours.
+ */
 const examples: readonly (readonly [rule: string, text: string, rows: string[][]])[] = [
   [
     '1: records end in CRLF',

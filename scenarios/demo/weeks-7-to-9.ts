@@ -113,7 +113,8 @@ export const weeks7To9: readonly PlannedDay[] = [
       },
     ],
   },
-  // Wrong, the second of five: on 18 March six jars of jam went to Fernhill and nobody wrote it down.
+  // Wrong, the second of five: on 18 March six jars of jam went to Fernhill and nobody wrote it
+  // down.
   {
     day: '2027-03-20',
     records: [

@@ -67,7 +67,9 @@ function momentsIn(trace: WriteTrace, states: number, random: Seeded): ReadonlyM
   return moments;
 }
 
-/** All writes must have been seen: replayed without a cut they give the very files that were left. */
+/**
+ * All writes must have been seen: replayed without a cut they give the very files that were left.
+ */
 function assertExplained({ events, left }: WriteTrace): void {
   const disk = new Disk();
   for (const event of events) disk.apply(event);

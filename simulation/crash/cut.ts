@@ -1,6 +1,8 @@
 import { cutPower } from './cut-power.ts';
 
-/** node simulation/crash/cut.ts [STATES] [SEED]: power cuts in the store and in three faulty ones. */
+/**
+ * node simulation/crash/cut.ts [STATES] [SEED]: power cuts in the store and in three faulty ones.
+ */
 const [states = '1000', seed = '1'] = process.argv.slice(2);
 const common = { states: Number(states), seed: Number(seed), appends: 250 };
 let sound = true;

@@ -13,7 +13,7 @@ import { lookAt } from './look-at.ts';
  */
 const LIMIT_BYTES = 300_000;
 
-test('a full disk is told, loses nothing, and the same process goes on once there is room', async () => {
+test('a full disk is told, loses nothing, and the process goes on once there is room', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'cratebook-full-'));
   const path = join(folder, 'store.sqlite');
   const script = fileURLToPath(new URL('append-past-full.ts', import.meta.url));

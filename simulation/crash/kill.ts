@@ -1,6 +1,8 @@
 import { killWhileAppending } from './kill-while-appending.ts';
 
-/** node simulation/crash/kill.ts [KILLS] [SEED]: kills an appending process; exit 1 where it hurt. */
+/**
+ * node simulation/crash/kill.ts [KILLS] [SEED]: kills an appending process; exit 1 where it hurt.
+ */
 const [kills = '1000', seed = '1'] = process.argv.slice(2);
 const started = Date.now();
 const counts = await killWhileAppending({

@@ -5,8 +5,8 @@ export const UUID7_PATTERN =
   '[0-9a-fA-F]{8}-[0-9a-fA-F]{4}-7[0-9a-fA-F]{3}-[89abAB][0-9a-fA-F]{3}-[0-9a-fA-F]{12}';
 
 /**
- * Lays out a UUID version 7: 48 bits of Unix milliseconds, then version, variant and 74 random bits.
- * Clock and randomness come in as arguments, so a seed gives the same ids again.
+ * Lays out a UUID version 7: 48 bits of Unix milliseconds, then version, variant and 74 random
+ * bits. Clock and randomness come in as arguments, so a seed gives the same ids again.
  *
  * @param unixMs whole milliseconds since 1970, below 2^48
  * @param random ten bytes; the bits under version and variant are not used

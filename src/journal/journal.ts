@@ -35,7 +35,9 @@ export type AppendRefusal =
 
 export interface Journal {
   readonly book: BookName;
-  /** Resolves only after the records would survive a power cut (where the engine can promise it). */
+  /**
+   * Resolves only after the records would survive a power cut (where the engine can promise it).
+   */
   append(records: readonly BookRecord[]): Promise<Outcome<Appended, AppendRefusal>>;
   /** Records of this book with an arrival number above `after`, in order of arrival. */
   readSince(after: number, most?: number): Promise<readonly Arrived[]>;

@@ -14,7 +14,9 @@ import { type PriceSteps, priceOn, priceSteps } from './prices.ts';
 import { type Setup, setupOf } from './setup.ts';
 import { Standing } from './standing.ts';
 
-/** What adding a record did. `conflicts` means the id is taken by other content: nothing changed. */
+/**
+ * What adding a record did. `conflicts` means the id is taken by other content: nothing changed.
+ */
 export type Added = 'added' | 'already' | 'same_id_with_other_content';
 
 /**
@@ -28,7 +30,9 @@ export class Ledger {
   #balances = new Balances();
   #prices: PriceSteps = new Map();
   #setup: Setup | undefined;
-  /** Bounces and returned debits by the record they point at, to post them again when it changes. */
+  /**
+   * Bounces and returned debits by the record they point at, to post them again when it changes.
+   */
   readonly #followers = new Map<string, MovementRecord[]>();
 
   private constructor(standing: Standing) {
@@ -208,9 +212,9 @@ export class Ledger {
 
 /**
  * Passes moves on, and revalues what moves through the stockroom from the price of its day to the
- * price of the balance day (`goods` against `losses`). Because revaluation is linear in units, doing
- * it move by move gives what revaluing the whole stockroom on each new price's first day gives, in
- * any order; a test holds the two equal.
+ * price of the balance day (`goods` against `losses`). Because revaluation is linear in units,
+ * doing it move by move gives what revaluing the whole stockroom on each new price's first day
+ * gives, in any order; a test holds the two equal.
  */
 class Revaluing implements Mover {
   /** The day of the movement that is being posted. */

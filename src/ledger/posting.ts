@@ -33,7 +33,9 @@ export function priceOfLines(lines: Lines, day: string, context: PostingContext)
   return value;
 }
 
-/** Units that a stall sold: taken out, less brought back, less damaged. Negative when miscounted. */
+/**
+ * Units that a stall sold: taken out, less brought back, less damaged. Negative when miscounted.
+ */
 export function soldAtStall(record: RecordOf<'stall-close'>): Record<string, number> {
   const sold: Record<string, number> = {};
   for (const product in record.out) sold[product] = record.out[product] ?? 0;
@@ -46,7 +48,9 @@ export function soldAtStall(record: RecordOf<'stall-close'>): Record<string, num
   return sold;
 }
 
-/** Minor units that a stall took: counted cash less the float, cheques, cards, and cash paid out. */
+/**
+ * Minor units that a stall took: counted cash less the float, cheques, cards, and cash paid out.
+ */
 export function takingsAtStall(record: RecordOf<'stall-close'>): number {
   return record.cash - record.float + record.cheques + record.cards + (record.paidout ?? 0);
 }
@@ -139,7 +143,9 @@ function accountNamer(family: string): (id: string) => string {
   };
 }
 
-/** Cash and cheques are in the cash box until they are banked; card takings are still on their way. */
+/**
+ * Cash and cheques are in the cash box until they are banked; card takings are still on their way.
+ */
 function tenderAccount(tender: 'cash' | 'cheque' | 'card'): string {
   return tender === 'card' ? 'cards' : 'cashbox';
 }
@@ -162,7 +168,9 @@ function goods(
   mover.money(priceOfLines(record.lines, record.date, context), moneyFrom, moneyTo);
 }
 
-/** The supplier ships (`post`) or the seller brings it (`hand`): the buyer has paid the supplier. */
+/**
+ * The supplier ships (`post`) or the seller brings it (`hand`): the buyer has paid the supplier.
+ */
 function postOnline(record: RecordOf<'online'>, context: PostingContext, mover: Mover): void {
   // An order without a seller waits on the clearing account `buyers`, whoever brings it.
   const payer = record.seller === undefined ? 'buyers' : owed(record.seller);

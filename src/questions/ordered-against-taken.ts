@@ -10,7 +10,9 @@ export interface OrderedLine {
   readonly ordered: number;
   /** Paid online for the seller to bring. */
   readonly online: number;
-  /** Goods out, less goods back, with what was passed on taken off and what was passed here added. */
+  /**
+   * Goods out, less goods back, with what was passed on taken off and what was passed here added.
+   */
   readonly taken: number;
   /** Ordered and online units that are not taken over yet; 0 where more was taken than ordered. */
   readonly toHandOver: number;

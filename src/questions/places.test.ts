@@ -67,7 +67,7 @@ test('a place that gave out more than came in says so', () => {
   expect(stockroom).toMatchObject({ units: -1, negative: true });
 });
 
-test('both proofs hold for the demo season, and each place’s list ends at the place’s figures', () => {
+test('both proofs hold for the demo season, and each place’s list ends at its figures', () => {
   const ledger = Ledger.of(demoSeason());
   const { units, money, places: all } = places(ledger);
   expect(units.accounted).toBe(units.in);

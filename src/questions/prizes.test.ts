@@ -58,7 +58,7 @@ describe('proceeds by steps', () => {
       ],
     });
 
-  it('compare the average as an exact fraction: 34 units of 3 sellers are more than 11, not 12', () => {
+  it('compare the average exactly: 34 units of 3 sellers are more than 11, not 12', () => {
     expect(proceedsDue(book.ledger([...sold, terms('average')]))).toEqual({
       credited: 34,
       sellers: 3,

@@ -72,7 +72,9 @@ export interface MoneyProof {
   /** proceeds − fees − losses − short. */
   readonly net: number;
   readonly bank: number;
-  /** Money of the group that is not in the bank account yet, less what the supplier is still owed. */
+  /**
+   * Money of the group that is not in the bank account yet, less what the supplier is still owed.
+   */
   readonly elsewhere: number;
   /** bank + elsewhere − net: 0 where both sides agree. */
   readonly difference: number;

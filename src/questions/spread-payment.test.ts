@@ -7,8 +7,8 @@ const cents = (spread: PaymentSpread) =>
   Object.fromEntries(spread.shares.map((share) => [share.seller, share.cents]));
 
 describe('one payment spread over the sellers of a family', () => {
-  // Votes and seats of OpenStax Contemporary Mathematics section 11.5: 6, 6, 2 share 10 and 11 seats
-  // by Hamilton's method (largest remainder) as 4, 4, 2 and 5, 5, 1.
+  // Votes and seats of OpenStax Contemporary Mathematics section 11.5: 6, 6, 2 share 10 and 11
+  // seats by Hamilton's method (largest remainder) as 4, 4, 2 and 5, 5, 1.
   it.each([
     [10, { a: 4, b: 4, c: 2 }],
     [11, { a: 5, b: 5, c: 1 }],

@@ -4,7 +4,9 @@ import { soldAtStall, takingsAtStall } from '../ledger/posting.ts';
 import type { RecordOf } from '../records/record.ts';
 import { tallied } from './denominations.ts';
 
-/** What a settle sheet says so far; the same fields as the record it becomes. Minor units, units. */
+/**
+ * What a settle sheet says so far; the same fields as the record it becomes. Minor units, units.
+ */
 export type StallDraft = Pick<
   RecordOf<'stall-close'>,
   'stall' | 'date' | 'out' | 'back' | 'damaged' | 'float' | 'cards' | 'cheques' | 'paidout'

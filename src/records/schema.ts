@@ -40,8 +40,8 @@ import type { Kind, MovementKind, SetupKind } from './record.ts';
 
 /**
  * Every kind of record, one schema each: the single source of its TypeScript type, of the checks on
- * files, lines and requests, and of the HTTP description. A new kind is one file in kinds/, one line
- * here and one in record.ts; the compiler then names every table that needs a row.
+ * files, lines and requests, and of the HTTP description. A new kind is one file in kinds/, one
+ * line here and one in record.ts; the compiler then names every table that needs a row.
  */
 
 /** Set-up kinds have no date: per id the latest counts. */

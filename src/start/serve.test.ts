@@ -55,7 +55,7 @@ const BOOK = { group: 'wrenfield', season: 'spring-2027', start: 'demo' };
 const RECORDS = '/api/books/wrenfield/spring-2027/records';
 
 describe('a server that starts', () => {
-  test('makes its folder and store for its user alone, and keeps books over a restart', async () => {
+  test('makes folder and store for its user alone, and keeps books over a restart', async () => {
     const first = await started();
     expect(statSync(data).mode & 0o777).toBe(0o700);
     expect(statSync(storeFile(data)).mode & 0o777).toBe(0o600);

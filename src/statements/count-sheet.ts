@@ -52,7 +52,9 @@ export function countSheet(ledger: Ledger, context: PaperContext): Paper {
   };
 }
 
-/** Shelf order: by where a product is kept, then by name. A retired product only while some is left. */
+/**
+ * Shelf order: by where a product is kept, then by name. A retired product only while some is left.
+ */
 function productsToCount(ledger: Ledger): RecordOf<'product'>[] {
   return [...ledger.setup.products.values()]
     .filter(

@@ -13,7 +13,8 @@ import { decimalText } from './decimal-text.ts';
  * `cr.` and the product id for credit, and the currency's code. The balances of every account equal
  * the book's own: a new price's revaluation of the stockroom is a transaction on its first day.
  *
- * Comes in pieces of some tens of thousands of characters, so that a large book is never one string.
+ * Comes in pieces of some tens of thousands of characters, so that a large book is never one
+ * string.
  */
 export function* exportAccounts(header: Header, ledger: Ledger): Generator<string> {
   const journal = new JournalText(ledger.setup.season?.currency ?? 'XXX');
@@ -81,7 +82,9 @@ class JournalText implements Mover {
     this.#text += `; ${text}\n`;
   }
 
-  /** A record that moves nothing is a comment: not every ledger takes a transaction without lines. */
+  /**
+   * A record that moves nothing is a comment: not every ledger takes a transaction without lines.
+   */
   post(ledger: Ledger, movement: MovementRecord): void {
     const head = `${movement.date} (${movement.id}) ${movement.kind}\n`;
     const before = this.#text;

@@ -10,7 +10,9 @@ import { userText } from './user-text.ts';
 /** Why a paper about one record cannot be made. */
 export type RecordPaperRefusal =
   | { readonly name: 'no_such_record'; readonly record: string }
-  /** The record was edited or removed; `now` is the record that stands for it, where there is one. */
+  /**
+   * The record was edited or removed; `now` is the record that stands for it, where there is one.
+   */
   | { readonly name: 'record_no_longer_counts'; readonly record: string; readonly now?: string }
   | { readonly name: 'no_paper_for_this_kind'; readonly record: string; readonly kind: string };
 

@@ -106,7 +106,9 @@ function accountFor(place: PlaceId): string {
   return accounts[place] ?? place;
 }
 
-/** A place says what is owed to the supplier as a positive amount, the account as a negative one. */
+/**
+ * A place says what is owed to the supplier as a positive amount, the account as a negative one.
+ */
 function accountSign(place: PlaceId): 1 | -1 {
   return place === 'supplier' ? -1 : 1;
 }

@@ -46,7 +46,9 @@ class Telling {
     return moneyText(minor, this.setup.season?.currency ?? '');
   }
 
-  /** `5 Wildflower honey, 2 Plum jam`; where there are more than three, `24 units of 5 products`. */
+  /**
+   * `5 Wildflower honey, 2 Plum jam`; where there are more than three, `24 units of 5 products`.
+   */
   goods(lines: Lines): string {
     const named = Object.keys(lines).filter((product) => (lines[product] ?? 0) !== 0);
     if (named.length === 0) return 'no goods';

@@ -1,6 +1,9 @@
 import { dayText } from './day-text.ts';
 
-/** When a stall is open, in local time: `6 Mar 2027, 09:00 to 12:00`. @param starts `YYYY-MM-DDTHH:MM` */
+/**
+ * When a stall is open, in local time: `6 Mar 2027, 09:00 to 12:00`. @param starts
+ * `YYYY-MM-DDTHH:MM`
+ */
 export function stallTimeText(starts: string, ends: string): string {
   const [day = '', from = ''] = starts.split('T');
   const [lastDay = '', to = ''] = ends.split('T');

@@ -10,7 +10,8 @@ import { Shelf, ShelfMessage } from './screens/shelf/shelf.tsx';
 
 /**
  * The whole app: opens the session with the key of the printed address, finds which book is meant,
- * opens it and hands it to the frame. Until there is one, the shelf (all books, first run) is shown.
+ * opens it and hands it to the frame. Until there is one, the shelf (all books, first run) is
+ * shown.
  */
 type State =
   | { readonly at: 'starting' }

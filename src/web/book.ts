@@ -153,7 +153,8 @@ export class Book {
     this.#stamped = Math.max(this.#machine.now(), this.#stamped + 1);
     const id = uuid7(this.#stamped, this.#machine.random(RANDOM_BYTES));
     const at = new Date(this.#stamped).toISOString();
-    // The draft carries its own kind's fields; the compiler cannot follow the union through a spread.
+    // The draft carries its own kind's fields; the compiler cannot follow the union through a
+    // spread.
     return { id, at, by: 'manager', ...draft } as BookRecord;
   }
 }

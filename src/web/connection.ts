@@ -12,7 +12,9 @@ import type { BookRecord } from '../records/record.ts';
 
 /** The only place in the app that knows HTTP. What goes wrong comes back as a value. */
 
-/** A server's refusal, or `no_answer` where none came: what was sent may or may not have arrived. */
+/**
+ * A server's refusal, or `no_answer` where none came: what was sent may or may not have arrived.
+ */
 export type Answer<T> = Promise<Outcome<T, ErrorAnswer>>;
 
 export interface BookAddress {

@@ -9,7 +9,9 @@ import {
   unitsLeft,
 } from './closing-item.ts';
 
-/** The stockroom was counted after the last goods moved, and the count agrees product by product. */
+/**
+ * The stockroom was counted after the last goods moved, and the count agrees product by product.
+ */
 export function stockroomCounted(context: ClosingContext): readonly ClosingItem[] {
   const moved = context.recordsOf('stock', 'stockroom');
   const lastMoved = moved.at(-1);

@@ -1,7 +1,10 @@
 import Type from 'typebox';
 import { Lines, Minor, movement, ShortId, Text } from '../fields.ts';
 
-/** A buyer paid the supplier online; `paid` is the price of `lines` and `gifts` together (minor units). */
+/**
+ * A buyer paid the supplier online; `paid` is the price of `lines` and `gifts` together (minor
+ * units).
+ */
 export const Online = Type.Object({
   ...movement,
   kind: Type.Literal('online'),

@@ -31,7 +31,7 @@ describe('backup', () => {
     await again.close();
   });
 
-  test('is consistent while the store is written to, and has all that was acknowledged', async () => {
+  test('is consistent while the store is written to, with all that was acknowledged', async () => {
     const store = await openStore(await filledStore(300));
     const book = await store.open(SPRING);
     const writing = (async () => {
@@ -52,7 +52,7 @@ describe('backup', () => {
     await store.close();
   });
 
-  test('teeth: a copy with a changed, a missing or an added record is not called good', async () => {
+  test('teeth: a copy with a changed, missing or added record is not called good', async () => {
     for (const change of [
       "update record set text = replace(text, 'cash', 'card') where arrival = 9",
       'delete from record where arrival = 9',

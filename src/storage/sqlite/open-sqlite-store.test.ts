@@ -39,7 +39,7 @@ describe('settings', () => {
     db.close();
   });
 
-  test('every setting has such a case, and a store that cannot keep one does not start', async () => {
+  test('every setting has a case, and a store that cannot keep one does not start', async () => {
     expect(new Set(settings.map(({ pragma }) => pragma)).size).toBe(8);
     // SQLite keeps a database without a file in memory, where there is no log to sync.
     const outcome = await openSqliteStore(':memory:');
@@ -81,7 +81,7 @@ describe('opening', () => {
     await (await openStore(path)).close();
   });
 
-  test('a second process is refused with a clear line, also after the first was tried', async () => {
+  test('a second process is refused with a clear line, also when tried again', async () => {
     const path = freshPath();
     const store = await openStore(path);
     await openSqliteStore(path);
@@ -118,7 +118,7 @@ describe('opening', () => {
     expect(readFileSync(path).equals(before)).toBe(true);
   });
 
-  test('a file that is no database, and a folder that is not there, are refused by name', async () => {
+  test('a file that is no database, and a folder that is missing, are refused by name', async () => {
     const path = freshPath();
     writeFileSync(path, 'honey 24, jam 12\n'.repeat(400));
     expect(await openSqliteStore(path)).toMatchObject({

@@ -10,7 +10,9 @@ import { sqliteFailure } from './sqlite-failure.ts';
  */
 export interface Salvage {
   readonly damage: readonly string[];
-  /** The sound records of each group in order of arrival, held in memory: the file is not trusted. */
+  /**
+   * The sound records of each group in order of arrival, held in memory: the file is not trusted.
+   */
   readonly sound: ReadonlyMap<string, readonly RecordRow[]>;
 }
 

@@ -34,7 +34,9 @@ export function applySettings(db: DatabaseSync): void {
   for (const { pragma, set } of settings) db.exec(`pragma ${pragma} = ${set}`);
 }
 
-/** The settings that the connection does not keep, as `synchronous is 1`; empty when all is well. */
+/**
+ * The settings that the connection does not keep, as `synchronous is 1`; empty when all is well.
+ */
 export function settingsNotKept(db: DatabaseSync): readonly string[] {
   return settings.flatMap(({ pragma, kept }) => {
     const [value] = Object.values(db.prepare(`pragma ${pragma}`).get() ?? {});

@@ -14,7 +14,9 @@ const NOTADB = 26;
 /** A refused write: past a size limit or quota, the disk is full in all but name. */
 const IOERR_WRITE = 778;
 
-/** Which failure an error thrown by the engine stands for; undefined when it is not of the engine. */
+/**
+ * Which failure an error thrown by the engine stands for; undefined when it is not of the engine.
+ */
 export function sqliteFailure(error: unknown): SqliteFailure | undefined {
   if (!(error instanceof Error) || !('errcode' in error)) return undefined;
   const code = Number(error.errcode);

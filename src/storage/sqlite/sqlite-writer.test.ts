@@ -47,7 +47,7 @@ describe('the writer', () => {
     restore();
   });
 
-  test('a full disk refuses by name, keeps what was saved, and the same store goes on after', async () => {
+  test('a full disk refuses by name, keeps what was saved, and the store goes on', async () => {
     const limit = limitPages();
     const store = await openStore(freshPath());
     const book = await store.open(SPRING);

@@ -3,8 +3,8 @@ import { useEffect, useId, useRef } from 'preact/hooks';
 import { Button } from './button.tsx';
 
 /**
- * A question that stops the rest of the page, on the browser's own dialog: Escape closes, focus stays
- * in and comes back. Prefer Undo to a question wherever a step can be taken back.
+ * A question that stops the rest of the page, on the browser's own dialog: Escape closes, focus
+ * stays in and comes back. Prefer Undo to a question wherever a step can be taken back.
  */
 export function Dialog(props: {
   readonly open: boolean;

@@ -3,7 +3,8 @@ import { useId } from 'preact/hooks';
 
 /**
  * A form field: label, hint, error and one control, tied together for screen readers.
- * `Field` takes any control; `TextField`, `DayField`, `SelectField`, `CheckField` are the usual ones.
+ * `Field` takes any control; `TextField`, `DayField`, `SelectField`, `CheckField` are the usual
+ * ones.
  *
  *   <TextField label="Name" value={name} onValue={setName} error={errors.name} />
  *

@@ -6,8 +6,8 @@ import { Money, Units } from './figures.tsx';
 import { caseUnits, type LinesTyped } from './typed.ts';
 
 /**
- * Goods by product: cases and singles side by side, price shown, with the running total in units and
- * money. `value` is what was typed; `typedLines` (typed.ts) makes whole units of it.
+ * Goods by product: cases and singles side by side, price shown, with the running total in units
+ * and money. `value` is what was typed; `typedLines` (typed.ts) makes whole units of it.
  *
  *   <LinesField label="Goods" name="lines" value={typed} onValue={setTyped} day={day}
  *     units={lines} errors={new Map([['honey', 'Write whole numbers.']])} />

@@ -4,8 +4,8 @@ import { useBook } from '../book.ts';
 import { SavedNotice } from './saved-notice.tsx';
 
 /**
- * The frame of every screen: title (also the window's), an optional line above it, actions beside it
- * and the notice of what was just saved. Focus moves to the title when a page is reached.
+ * The frame of every screen: title (also the window's), an optional line above it, actions beside
+ * it and the notice of what was just saved. Focus moves to the title when a page is reached.
  *
  *   <Page title="Families" above={<a href="/">Places</a>} actions={<PrintButton />}>…</Page>
  */

@@ -4,7 +4,9 @@ import { undoDraft } from '../undo.ts';
 import { Button } from './button.tsx';
 import { Sentence } from './sentence.tsx';
 
-/** What was saved last, as sentences, with Undo; shown by Page, read out once by a screen reader. */
+/**
+ * What was saved last, as sentences, with Undo; shown by Page, read out once by a screen reader.
+ */
 export function SavedNotice() {
   const book = useBook();
   const trouble = useSignal('');

@@ -14,7 +14,9 @@ import { Figure } from './place-list.tsx';
 
 const SHOWN_FIRST = 40;
 
-/** Every record that changed one or more accounts, the latest first, with the balance after each. */
+/**
+ * Every record that changed one or more accounts, the latest first, with the balance after each.
+ */
 export function AccountRoll(props: {
   readonly following: Following;
   /** The account, or the beginning that several share: it decides the words of the balance. */

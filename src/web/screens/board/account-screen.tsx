@@ -9,7 +9,8 @@ import { ByProduct } from './by-product.tsx';
 
 /**
  * Any account of any ledger as a running list: where every number opens to. Addresses are
- * `/accounts/stock/stockroom?product=honey`, `/accounts/money/owed:ada`, `/accounts/credit/seller:ada`.
+ * `/accounts/stock/stockroom?product=honey`, `/accounts/money/owed:ada`,
+ * `/accounts/credit/seller:ada`.
  */
 export function AccountScreen({ params, search }: ScreenProps) {
   const { ledger } = useBook();

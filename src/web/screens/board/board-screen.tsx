@@ -11,8 +11,8 @@ import { Proof } from './proof.tsx';
 import { Roll } from './roll.tsx';
 
 /**
- * Home: where everything is. The total line on top, the places left, the running list (or the chosen
- * place's) in the middle, what needs attention right; on a phone one below the other.
+ * Home: where everything is. The total line on top, the places left, the running list (or the
+ * chosen place's) in the middle, what needs attention right; on a phone one below the other.
  */
 export function BoardScreen({ params, search }: ScreenProps) {
   const book = useBook();

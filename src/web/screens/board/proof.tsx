@@ -4,8 +4,8 @@ import { proofPartName } from '../../../statements/place-words.ts';
 import { useBook } from '../../book.ts';
 
 /**
- * The top line proves the total: units in are units accounted for, and what the group owes or earned
- * is matched by where that money is. Each bar adds the places up to the total.
+ * The top line proves the total: units in are units accounted for, and what the group owes or
+ * earned is matched by where that money is. Each bar adds the places up to the total.
  */
 export function Proof({ places }: { readonly places: Places }) {
   const { currency } = useBook();

@@ -47,7 +47,9 @@ function receipt(kind: FormKind, book: Book): Typed {
   return kind === 'payment' ? { receipt: nextReceipt(book.ledger) } : {};
 }
 
-/** What the address says about fields, amounts of money in minor units: `?seller=ada&cents=1600`. */
+/**
+ * What the address says about fields, amounts of money in minor units: `?seller=ada&cents=1600`.
+ */
 function given(kind: FormKind, search: URLSearchParams, book: Book): Typed {
   const typed: Record<string, string> = {};
   for (const field of kindForms[kind].fields) {

@@ -6,7 +6,9 @@ import { Button } from '../../parts/button.tsx';
 import { undoDraft } from '../../undo.ts';
 import { WrittenBy } from './written-by.tsx';
 
-/** How a record came to be: who wrote, edited and removed what, and when; the last step has Undo. */
+/**
+ * How a record came to be: who wrote, edited and removed what, and when; the last step has Undo.
+ */
 export function RecordHistoryList(props: {
   readonly steps: readonly HistoryStep[];
   readonly shown: string;

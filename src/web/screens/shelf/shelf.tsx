@@ -72,7 +72,9 @@ export function Shelf(props: {
   );
 }
 
-/** Makes the book and, for an empty one, writes its first record. Gives what went wrong in words. */
+/**
+ * Makes the book and, for an empty one, writes its first record. Gives what went wrong in words.
+ */
 async function makeBook(ask: {
   readonly connection: Connection;
   readonly machine: Machine;
