@@ -15,7 +15,7 @@ export function typedMoney(text: string, currency: string): Outcome<number, stri
   const bare = text.replace(/[\s\u00a0]|[A-Z]{3}|\p{Sc}/gu, '');
   const wanted = `an amount like ${digits === 0 ? '1200' : `12.${'0'.repeat(digits)}`}`;
   const parts = /^(\d{1,3}(?:[,.'’]\d{3})+|\d+)?(?:[.,](\d*))?$/.exec(bare);
-  if (parts === null || bare === '') return refused(`Write ${wanted}.`);
+  if (parts === null || !/\d/.test(bare)) return refused(`Write ${wanted}.`);
   const [whole = '', fraction = ''] = splitAmount(bare, digits);
   if (fraction.length > digits) return refused(`Write ${wanted}: at most ${digits} decimals.`);
   const minor = Number(whole.replace(/\D/g, '') + fraction.padEnd(digits, '0'));

@@ -23,12 +23,7 @@ export function FindForm(props: { readonly asked: Asked; readonly onAsk: (asked:
   );
   const any = Object.keys(asked).length > 0;
   return (
-    <form
-      class="find-form no-print"
-      role="search"
-      aria-label="Records"
-      onSubmit={(event) => event.preventDefault()}
-    >
+    <search class="find-form no-print" aria-label="Records">
       <TextField label="Words or amount" hint="Like: Ada receipt, or 36.00" {...field('text')} />
       <div class="find-fields">
         <SelectField
@@ -56,6 +51,6 @@ export function FindForm(props: { readonly asked: Asked; readonly onAsk: (asked:
       />
       {any && <Button onClick={() => onAsk({})}>Clear all conditions</Button>}
       <p class="small soft find-size">{ledger.size} records in this book</p>
-    </form>
+    </search>
   );
 }

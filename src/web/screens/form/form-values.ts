@@ -122,7 +122,7 @@ function readField(
       return number.ok ? number.value : wrong(number.refusal);
     }
     case 'check':
-      return said === 'yes' ? true : form.always ? false : undefined;
+      return readCheck(form, said);
     case 'lines':
       return readLines(form, typed, context, errors);
     case 'texts':
@@ -150,6 +150,12 @@ function readField(
       if (said === '') return optional ? undefined : wrong('Choose one.');
       return said;
   }
+}
+
+/** `no` was said outright by the record that is edited, an empty text is left out. */
+function readCheck(form: Extract<FieldForm, { type: 'check' }>, said: string): boolean | undefined {
+  if (said === 'yes') return !form.inverse;
+  return said === 'no' || form.always ? form.inverse === true : undefined;
 }
 
 type Wrong = (words: string) => undefined;
@@ -255,7 +261,7 @@ function typeField(form: FieldForm, value: unknown, context: FormContext, day: s
     case 'lines':
       return flatLines(field, linesToType(wholesIn(value), context.ledger, day));
     case 'check':
-      return { [field]: value === true ? 'yes' : '' };
+      return { [field]: value === !form.inverse ? 'yes' : 'no' };
     case 'texts':
       return { [field]: Array.isArray(value) ? value.join('\n') : '' };
     case 'rows':

@@ -76,6 +76,8 @@ export type FieldForm =
       readonly hint?: string;
       /** Written as `false` where it is not ticked; else left out. */
       readonly always?: true;
+      /** A tick writes `false`: the words say the opposite of the field. */
+      readonly inverse?: true;
       /** How the box stands in a new form. */
       readonly ticked?: true;
     }
@@ -478,13 +480,7 @@ export const kindForms: Readonly<Record<Exclude<Kind, 'void'>, KindForm>> = {
         label: 'Choices',
         hint: 'One a line, where one must pick.',
       },
-      {
-        type: 'check',
-        field: 'each',
-        label: 'Earned on top of the lower steps',
-        always: true,
-        ticked: true,
-      },
+      { type: 'check', field: 'each', label: 'Takes the place of the lower steps', inverse: true },
     ],
   },
   choice: {

@@ -15,8 +15,11 @@ export function RecordFacts({ record }: { readonly record: BookRecord }) {
   const facts = Object.entries(record).flatMap(([field, value]) => {
     if (STAMPS.has(field) || value === undefined) return [];
     const form = forms.find((known) => known.field === field);
-    return [{ field, label: form?.label ?? LABELS[field] ?? field, form, value }];
+    const place = form === undefined ? forms.length : forms.indexOf(form);
+    return [{ field, label: form?.label ?? LABELS[field] ?? field, form, value, place }];
   });
+  // In the order of the form; a book file may have its fields in any.
+  facts.sort((a, b) => a.place - b.place);
   return (
     <section aria-labelledby="facts-head">
       <h2 class="column-head" id="facts-head">

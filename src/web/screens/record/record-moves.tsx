@@ -4,24 +4,26 @@ import { accountName, productName } from '../../../statements/account-name.ts';
 import { moneyText, unitsText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
 
-/** What a record moved, from one account to another; each account opens its running list. */
+/** What a record moved, way by way; each account opens its running list. */
 export function RecordMoves(props: { readonly record: MovementRecord; readonly stands: boolean }) {
   const { ledger } = useBook();
-  const postings = postingsOf(ledger, props.record);
+  const ways = Map.groupBy(
+    postingsOf(ledger, props.record),
+    (posting) => `${posting.ledger} ${posting.from} ${posting.to}`,
+  );
   return (
     <section aria-labelledby="moves-head">
       <h2 class="column-head" id="moves-head">
         {props.stands ? 'What it moved' : 'What it would move'}
       </h2>
-      {postings.length === 0 ? (
+      {ways.size === 0 ? (
         <p class="none">Nothing: it states a fact or a wish.</p>
       ) : (
         <ul class="moves">
-          {postings.map((posting) => (
-            <Move
-              key={`${posting.ledger} ${posting.product} ${posting.from} ${posting.to}`}
-              posting={posting}
-            />
+          {[...ways].map(([way, postings]) => (
+            <li key={way}>
+              <Way postings={postings} />
+            </li>
           ))}
         </ul>
       )}
@@ -29,26 +31,53 @@ export function RecordMoves(props: { readonly record: MovementRecord; readonly s
   );
 }
 
-function Move({ posting }: { readonly posting: Posting }) {
-  const { ledger, currency } = useBook();
-  const { ledger: name, product, amount, from, to } = posting;
-  const goods = name === 'money' ? '' : `?product=${product ?? ''}`;
+const ABOUT = { stock: 'Goods', money: 'Money', credit: 'Credit' } as const;
+const SHAPES = { stock: 'goods', money: 'money', credit: 'goods' } as const;
+
+/** Everything that went one way: from where to where, and what. */
+function Way({ postings }: { readonly postings: readonly Posting[] }) {
+  const { ledger } = useBook();
+  const [first] = postings;
+  if (first === undefined) return null;
+  const { ledger: name, from, to } = first;
   const account = (id: string) => (
-    <a href={`/accounts/${name}/${id}${goods}`}>{accountName(ledger, name, id)}</a>
+    <a href={`/accounts/${name}/${id}`}>{accountName(ledger, name, id)}</a>
   );
-  const words = { stock: 'goods', money: 'money', credit: 'goods' } as const;
+  return (
+    <>
+      <p class="move-way">
+        <span class={`figure figure-${SHAPES[name]}`}>
+          <span class={`shape shape-${SHAPES[name]}`} aria-hidden="true" />
+          {ABOUT[name]}
+        </span>{' '}
+        from {account(from)} to {account(to)}
+      </p>
+      <ul class="goods-lines">
+        {postings.map((posting) => (
+          <Amount key={posting.product ?? 'money'} posting={posting} />
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function Amount({ posting }: { readonly posting: Posting }) {
+  const { ledger, currency } = useBook();
+  const { ledger: name, product, amount, to } = posting;
+  if (product === undefined) {
+    return (
+      <li>
+        <span>Amount</span>
+        <span class="number">{moneyText(amount, currency)}</span>
+      </li>
+    );
+  }
   return (
     <li>
-      <span class={`figure figure-${words[name]}`}>
-        <span class={`shape shape-${words[name]}`} aria-hidden="true" />
-        {name === 'money'
-          ? moneyText(amount, currency)
-          : `${unitsText(amount)} ${productName(ledger.setup, product ?? '')}`}
-      </span>
-      {name === 'credit' && <span class="soft"> of credit</span>}{' '}
-      <span class="move-way">
-        from {account(from)} to {account(to)}
-      </span>
+      <a href={`/accounts/${name}/${to}?product=${product}`}>
+        {productName(ledger.setup, product)}
+      </a>
+      <span class="number">{unitsText(amount)}</span>
     </li>
   );
 }
