@@ -65,7 +65,8 @@ function readClosely(value: unknown, line: number, text?: string): RecordRead {
     ...schemaFindings(form, value, place, examined.written),
     ...partFindings(value, form.fields, place),
   ];
-  const told = new Set(findings.map((finding) => finding.field));
+  const errors = findings.filter((finding) => finding.severity === 'error');
+  const told = new Set(errors.map((finding) => finding.field));
   for (const fault of examined.faults) {
     if (!told.has(fault.field)) findings.push({ ...place, ...fault, severity: 'error' });
   }

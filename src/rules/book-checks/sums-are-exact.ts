@@ -14,15 +14,20 @@ export const sumsAreExact: BookCheck = (book, findings) => {
   findings.add(about(book, largest, 'error', field, amount, WANTED));
 };
 
+/** The movement that says the largest number, or that moves most where all say small ones. */
 function largestMovement(book: CheckedBook): MovementRecord | undefined {
   let largest: MovementRecord | undefined;
   let most = -1;
   for (const movement of book.ledger.movements()) {
-    const moved = movedBy(book.ledger, movement);
-    if (moved > most) {
-      most = moved;
+    const said = largestAmount(movement)[1];
+    const size = said > LARGE ? said : movedBy(book.ledger, movement) / Number.MAX_SAFE_INTEGER;
+    if (size > most) {
+      most = size;
       largest = movement;
     }
   }
   return largest;
 }
+
+/** No unit count or amount of a real season comes near it. */
+const LARGE = 1e12;
