@@ -65,7 +65,8 @@ function seconds(command: string, options: readonly string[]): number {
 function verdict(what: string, ratio: number, goal: number, isAtLeast: boolean): void {
   const isMet = isAtLeast ? ratio >= goal : ratio <= goal;
   say(
-    `${ratio.toFixed(1)} ${what} (goal ${isAtLeast ? '≥' : '≤'} ${goal}: ${isMet ? 'met' : 'missed'})`,
+    `${ratio.toFixed(1)} ${what} (goal ${isAtLeast ? '≥' : '≤'} ${goal}: ` +
+      `${isMet ? 'met' : 'missed'})`,
   );
   if (!isMet) process.exitCode = 1;
 }

@@ -19,7 +19,8 @@ export function uuid7(unixMs: number, random: Uint8Array): string {
   rest[0] = 0x70 | ((rest[0] ?? 0) & 0x0f);
   rest[2] = 0x80 | ((rest[2] ?? 0) & 0x3f);
   const tail = rest.map((byte) => byte.toString(16).padStart(2, '0')).join('');
-  return `${time.slice(0, 8)}-${time.slice(8)}-${tail.slice(0, 4)}-${tail.slice(4, 8)}-${tail.slice(8)}`;
+  const [a, b, c] = [tail.slice(0, 4), tail.slice(4, 8), tail.slice(8)];
+  return `${time.slice(0, 8)}-${time.slice(8)}-${a}-${b}-${c}`;
 }
 
 /** The Unix milliseconds that a UUID version 7 carries. */

@@ -149,7 +149,10 @@ class Speaker {
       case 'cheque_came_back':
         return `A cheque of ${this.#money(cause.cents)} came back on ${dayText(cause.date)}.`;
       case 'sibling_the_other_way':
-        return `${this.#seller(cause.seller)} of the same family is out by the same amount the other way: the payment may stand under the wrong seller.`;
+        return (
+          `${this.#seller(cause.seller)} of the same family is out by the same amount the other ` +
+          'way: the payment may stand under the wrong seller.'
+        );
       case 'family_in_credit':
         return this.#creditParts(cause);
       case 'held_since':
@@ -167,9 +170,15 @@ class Speaker {
       case 'supplier_took_too_much':
         return 'The supplier has had more than its due.';
       case 'account_too_low':
-        return `The debit of ${dayText(cause.date)} takes ${this.#money(cause.takes)}; the account holds ${this.#money(cause.holds)}.`;
+        return (
+          `The debit of ${dayText(cause.date)} takes ${this.#money(cause.takes)}; ` +
+          `the account holds ${this.#money(cause.holds)}.`
+        );
       case 'debit_not_as_announced':
-        return `${this.#money(cause.announced)} was announced, ${this.#money(cause.taken)} was taken.`;
+        return (
+          `${this.#money(cause.announced)} was announced, ` +
+          `${this.#money(cause.taken)} was taken.`
+        );
       default:
         return unreachable(cause);
     }

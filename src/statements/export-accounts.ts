@@ -133,6 +133,7 @@ class JournalText implements Mover {
   ): void {
     if (amount === 0) return;
     this.#hasPostings = true;
-    this.#text += `  ${name}:${from}  ${taken} ${commodity}\n  ${name}:${to}  ${given} ${commodity}\n`;
+    this.#text +=
+      `  ${name}:${from}  ${taken} ${commodity}\n` + `  ${name}:${to}  ${given} ${commodity}\n`;
   }
 }

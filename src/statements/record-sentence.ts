@@ -104,7 +104,8 @@ const sentences: { readonly [K in Kind]: Say<K> } = {
   family: (r) => `Family ${r.name}`,
   seller: (r, tell) =>
     `Seller ${r.name}, family ${tell.setup.families.get(r.family)?.name ?? r.family}` +
-    `${r.goal ? `, goal ${unitsText(r.goal)} units` : ''}${r.active ? '' : ', not selling any more'}`,
+    `${r.goal ? `, goal ${unitsText(r.goal)} units` : ''}` +
+    `${r.active ? '' : ', not selling any more'}`,
   host: (r) => `Host shop ${r.name}`,
   neighbour: (r) => `Neighbour group ${r.name}`,
   stall: (r, tell) =>
@@ -115,8 +116,8 @@ const sentences: { readonly [K in Kind]: Say<K> } = {
     `Prize choice of ${tell.seller(r.seller)}: ${r.choice} ` +
     `(${tell.setup.levels.get(r.level)?.prize ?? r.level})`,
   proceeds: (r, tell) =>
-    `Proceeds: ${r.steps.map((step) => `${tell.money(step.cents)} from ${unitsText(step.from)}`).join(', ')}` +
-    ` units${r.waiver ? `, ${tell.money(r.waiver.cents)} more without prizes` : ''}`,
+    `Proceeds: ${proceedsSteps(r, tell)} units` +
+    `${r.waiver ? `, ${tell.money(r.waiver.cents)} more without prizes` : ''}`,
   order: (r, tell) =>
     `Family order of ${tell.seller(r.seller)}: ${tell.priced(r.lines)}` +
     `${r.gifts ? `, and ${tell.goods(r.gifts)} to give away` : ''}`,
@@ -155,7 +156,8 @@ const sentences: { readonly [K in Kind]: Say<K> } = {
   deposit: (r, tell) =>
     `Deposit at the bank: ${tell.money(r.cents)}${r.slip ? `, slip ${r.slip}` : ''}`,
   'card-settle': (r, tell) =>
-    `Card payout: ${tell.money(r.cents)} to the ${r.to}${r.fee ? `, fee ${tell.money(r.fee)}` : ''}`,
+    `Card payout: ${tell.money(r.cents)} to the ${r.to}` +
+    `${r.fee ? `, fee ${tell.money(r.fee)}` : ''}`,
   debit: (r, tell) =>
     `Debit by the supplier: ${tell.money(r.cents)}` +
     `${r.announced === undefined ? '' : `, announced ${tell.money(r.announced)}`}`,
@@ -168,13 +170,20 @@ const sentences: { readonly [K in Kind]: Say<K> } = {
   loss: (r, tell) =>
     r.lines
       ? `Write-off of ${tell.priced(r.lines)}: ${r.reason}`
-      : `Write-off of ${tell.money(r.cents ?? 0)} that ${tell.seller(r.seller)} had still to pay: ${r.reason}`,
+      : `Write-off of ${tell.money(r.cents ?? 0)} that ${tell.seller(r.seller)} ` +
+        `had still to pay: ${r.reason}`,
   found: (r, tell) => `Found in the stockroom: ${tell.priced(r.lines)}: ${r.reason}`,
   count: (r, tell) =>
-    `Count of the stockroom: ${tell.units(r.lines)}${r.counters ? `, by ${r.counters.join(' and ')}` : ''}`,
+    `Count of the stockroom: ${tell.units(r.lines)}` +
+    `${r.counters ? `, by ${r.counters.join(' and ')}` : ''}`,
   settle: (r, tell) => `Proceeds credited by the supplier: ${tell.money(r.proceeds)}`,
   void: (r, tell) => `Removed: ${tell.another(r.voids)}. Reason: ${r.reason}`,
 };
+
+function proceedsSteps({ steps }: RecordOf<'proceeds'>, tell: Telling): string {
+  const told = steps.map((step) => `${tell.money(step.cents)} from ${unitsText(step.from)}`);
+  return told.join(', ');
+}
 
 function neighbour(id: string, tell: Telling): string {
   return tell.setup.neighbours.get(id)?.name ?? id;

@@ -161,7 +161,9 @@ export const wordsEn = {
     cases: 'Full cases',
     singles: 'Singles',
     lead: 'Count what is there. Write 0 where there is none.',
-    how: 'Two people count, each on a sheet of their own, and compare when both are done. A case that is open counts as singles.',
+    how:
+      'Two people count, each on a sheet of their own, and compare when both are done. ' +
+      'A case that is open counts as singles.',
     caution: 'Use a step for high shelves and lift heavy cases with two.',
     counters: ['First counter', 'Second counter'],
   },
@@ -189,7 +191,8 @@ export const wordsEn = {
     short: (units: string) => `${units} short`,
     over: (units: string) => `${units} over`,
     formula:
-      'Delivered + swapped in − swapped out − back to supplier = families + stalls + given away + lost + on the shelf.',
+      'Delivered + swapped in − swapped out − back to supplier = ' +
+      'families + stalls + given away + lost + on the shelf.',
     money: 'Money',
     moneyRows: {
       families: 'Paid by families, less cheques that came back and refunds',

@@ -86,7 +86,8 @@ describe('opening', () => {
     const store = await openStore(path);
     await openSqliteStore(path);
     expect(openElsewhere(path)).toBe(
-      `${path} is already open in another Cratebook; close that one, or use it (database is locked)`,
+      `${path} is already open in another Cratebook; close that one, or use it ` +
+        '(database is locked)',
     );
     await store.close();
     expect(openElsewhere(path)).toBe('opened');
@@ -118,7 +119,7 @@ describe('opening', () => {
     expect(readFileSync(path).equals(before)).toBe(true);
   });
 
-  test('a file that is no database, and a folder that is missing, are refused by name', async () => {
+  test('a file that is no database, or a folder that is missing, is refused by name', async () => {
     const path = freshPath();
     writeFileSync(path, 'honey 24, jam 12\n'.repeat(400));
     expect(await openSqliteStore(path)).toMatchObject({

@@ -61,6 +61,8 @@ function refusalErrors(refusal: ErrorAnswer): FieldError[] {
   if (findings.length === 0) return [{ field: '', words: refusal.message }];
   return findings.map(({ field, said, wanted }) => ({
     field,
-    words: `${field === '' ? 'This record' : field}: ${shortSaid(said)} does not fit, it wants ${wanted}.`,
+    words:
+      `${field === '' ? 'This record' : field}: ` +
+      `${shortSaid(said)} does not fit, it wants ${wanted}.`,
   }));
 }

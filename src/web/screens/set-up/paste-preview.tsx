@@ -1,4 +1,3 @@
-import { shortSaid } from '../../../intake/finding.ts';
 import type { PastedRow, ProposedRow } from '../../../intake/pasted-sellers.ts';
 import { Button } from '../../parts/button.tsx';
 import { StateMark } from '../../parts/state-mark.tsx';
@@ -56,7 +55,8 @@ function PreviewRow(props: {
         {STATES[row.state]}
         {row.state === 'new' && (
           <div class="small soft">
-            {row.seller.name} ({row.seller.seller}), {row.family.isNew ? 'new family' : 'family'}{' '}
+            {row.seller.name} ({row.seller.seller}),
+            {row.family.isNew ? ' new family ' : ' family '}
             {row.family.family}
           </div>
         )}
@@ -98,12 +98,16 @@ function Cell(props: {
         <div id={`${id}-findings`}>
           {own.map((finding) => (
             <p key={finding.wanted} class={wrong ? 'error-text small' : 'small soft'}>
-              {wrong ? `${shortSaid(finding.said)} is not enough: ` : 'Wanted: '}
-              {finding.wanted}.
+              {capitalised(finding.wanted)}
+              {finding.wanted.endsWith('.') ? '' : '.'}
             </p>
           ))}
         </div>
       )}
     </td>
   );
+}
+
+function capitalised(words: string): string {
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 }

@@ -15,6 +15,10 @@ import { ErrorSummary, Notice } from '../../parts/notice.tsx';
 import { useSaving } from '../../parts/saving.ts';
 import { PastePreview } from './paste-preview.tsx';
 
+const HINT =
+  'Seller, the adult of the family, and a goal if there is one. Tabs, commas or semicolons; ' +
+  'a row of headings may be on top. Children by first name and initial only.';
+
 /** A seller list from a spreadsheet: paste, see what it becomes, fix in place, save at once. */
 export function PasteSellers() {
   const { ledger } = useBook();
@@ -39,14 +43,7 @@ export function PasteSellers() {
   if (closed !== undefined) return <ClosedNotice />;
   return (
     <>
-      <TextField
-        label="Paste here"
-        name="pasted"
-        hint="Seller, the adult of the family, and a goal if there is one. Tabs, commas or semicolons; a row of headings may be on top. Children by first name and initial only."
-        long
-        value={text}
-        onValue={read}
-      />
+      <TextField label="Paste here" name="pasted" hint={HINT} long value={text} onValue={read} />
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
       {notKept.length > 0 && (
         <Notice title={`Not kept: ${notKept.join(', ')}.`}>
@@ -63,7 +60,7 @@ export function PasteSellers() {
           <div class="form-end">
             <Button
               kind="main"
-              disabled={saving.busy || drafts.sellers === 0}
+              disabled={saving.busy || toFix > 0 || drafts.sellers === 0}
               onClick={() => void saving.save(done(drafts.records), () => go('/set-up/sellers'))}
             >
               Save {counted(drafts.sellers, 'seller', 'sellers')} and{' '}
@@ -79,9 +76,8 @@ export function PasteSellers() {
   );
 }
 
-/** Families before the sellers who belong to them; nothing while a row waits to be fixed. */
+/** Families before the sellers who belong to them. */
 function draftsOf(proposed: readonly ProposedRow[]) {
-  if (proposed.some((row) => row.state === 'fix')) return { records: [], sellers: 0, families: 0 };
   const rows = proposed.filter((row) => row.state === 'new');
   const families = new Map(
     rows.filter((row) => row.family.isNew).map((row) => [row.family.family, row.family.name]),

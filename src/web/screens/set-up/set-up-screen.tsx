@@ -17,8 +17,8 @@ export function SetUpScreen() {
       'Season and deadlines',
       season === undefined
         ? 'not set up yet'
-        : `${season.name}, ${season.currency}, ${dayText(season.starts)} to ${dayText(season.ends)}, ` +
-          `${season.deadlines?.length ?? 0} deadlines`,
+        : `${season.name}, ${season.currency}, ${dayText(season.starts)} to ` +
+          `${dayText(season.ends)}, ${season.deadlines?.length ?? 0} deadlines`,
     ],
     ['/set-up/paste', 'Paste a seller list', 'from a spreadsheet, with a preview'],
     ['/set-up/families', 'Families', `${setup.families.size}`],
