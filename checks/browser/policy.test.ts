@@ -53,7 +53,7 @@ test('scripts that get into the page do not run', async () => {
   });
   expect(await ran()).toBe('nothing');
   expect(told).toEqual(expect.arrayContaining(['thrown', 'img-src']));
-  expect(told.some((directive) => directive.startsWith('script-src'))).toBe(true);
+  expect(told.join()).toMatch(/script-src|require-trusted-types-for/);
 });
 
 test('names that hold markup are shown as text', async () => {
