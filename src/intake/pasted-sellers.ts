@@ -139,20 +139,21 @@ function proposeRow(cells: PastedRow, people: People): ProposedRow {
   const find = (field: keyof PastedRow, wanted: string, severity: Finding['severity'] = 'error') =>
     findings.push({ line: cells.line, field, said: cells[field], wanted, severity });
   const name = shortName(cells.seller);
-  if (name === '') find('seller', 'the first name and initial of the seller');
-  if (name.length > NAME_MAX) find('seller', `at most ${NAME_MAX} characters`);
+  if (name === '') find('seller', 'write the first name and initial of the seller');
+  if (name.length > NAME_MAX) find('seller', `write at most ${NAME_MAX} characters`);
   if (name !== cells.seller && name !== '') {
-    find('seller', `first name and initial, so it is kept as ${name}`, 'warning');
+    find('seller', `kept by first name and initial: ${name}`, 'warning');
   }
-  if (cells.family === '') find('family', 'the name of the adult who answers for the account');
-  if (cells.family.length > NAME_MAX) find('family', `at most ${NAME_MAX} characters`);
+  if (cells.family === '')
+    find('family', 'write the name of the adult who answers for the account');
+  if (cells.family.length > NAME_MAX) find('family', `write at most ${NAME_MAX} characters`);
   const goal = goalOf(cells.goal);
-  if (goal === 'unclear') find('goal', 'whole units like 120, or nothing');
+  if (goal === 'unclear') find('goal', 'write whole units like 120, or nothing');
   const usable = findings.every((finding) => finding.severity === 'warning');
   const family = people.family(cells.family, usable);
   const twin = people.seller(name, family.family);
   if (usable && twin !== undefined) {
-    find('seller', `a seller who is not in ${twin} yet, so this row is left out`, 'warning');
+    find('seller', `already in ${twin}, so this row is left out`, 'warning');
   }
   const seller = people.take(name, family.family, usable && twin === undefined);
   return {

@@ -1,4 +1,5 @@
 import '../../styles/tasks.css';
+import './closing.css';
 import { useState } from 'preact/hooks';
 import { isDay } from '../../../base/day.ts';
 import { done, type Outcome, refused } from '../../../base/outcome.ts';
@@ -57,7 +58,7 @@ export function CloseScreen() {
     <Page
       title="Close the season"
       above={above}
-      lead="Check this with a second person. Afterwards the book is read-only, but for late records."
+      lead="Check this with a second person. Afterwards only late records can be added."
     >
       <CheckAnswers list={list} />
       <form class="panel" onSubmit={save} noValidate>

@@ -1,4 +1,5 @@
 import '../../styles/tasks.css';
+import './closing.css';
 import type { ClosingItem } from '../../../questions/closing/closing-item.ts';
 import { closingList } from '../../../questions/closing-list.ts';
 import { dayText } from '../../../statements/day-text.ts';

@@ -40,10 +40,22 @@ function CountResult({ count }: { readonly count: RecordOf<'count'> }) {
         counted === undefined ? (
           <span class="soft">not counted</span>
         ) : (
-          <Units units={counted} plain />
+          <>
+            <span class="only-narrow">counted </span>
+            <Units units={counted} plain />
+          </>
         ),
     },
-    { head: 'By the book', number: true, cell: ({ book }) => <Units units={book} plain /> },
+    {
+      head: 'By the book',
+      number: true,
+      cell: ({ book }) => (
+        <>
+          <span class="only-narrow">by the book </span>
+          <Units units={book} plain />
+        </>
+      ),
+    },
     {
       head: 'Difference',
       number: true,
@@ -86,12 +98,14 @@ function CountResult({ count }: { readonly count: RecordOf<'count'> }) {
           </ul>
         </Notice>
       )}
-      <Table
-        caption="Counted against the book, in units"
-        rows={answer.products}
-        keyOf={(product) => product.product}
-        columns={columns}
-      />
+      <div class="stack stack-things">
+        <Table
+          caption="Counted against the book, in units"
+          rows={answer.products}
+          keyOf={(product) => product.product}
+          columns={columns}
+        />
+      </div>
       <p class="soft">
         One product is never set off against another: 2 short of one and 2 over of another are 4
         units to explain.

@@ -1,4 +1,5 @@
 import '../../styles/tasks.css';
+import './count.css';
 import { useState } from 'preact/hooks';
 import { done, refused } from '../../../base/outcome.ts';
 import { shelfOrder } from '../../../questions/shelf-order.ts';

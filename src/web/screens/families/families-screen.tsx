@@ -66,27 +66,29 @@ export function FamiliesScreen() {
           ))}
         </div>
       </div>
-      <Table
-        caption={`${shown.length} of ${answer.families.length} families`}
-        rows={shown}
-        keyOf={(family) => family.family}
-        columns={columns}
-        none={
-          answer.families.length === 0
-            ? 'No family yet. Paste a list in set-up, or add one there.'
-            : 'No family fits. Clear the filter.'
-        }
-        {...(shown.length === answer.families.length
-          ? {
-              foot: [
-                'Together',
-                '',
-                <Units units={answer.unitsOut} plain />,
-                <Owed minor={answer.owes} />,
-              ],
-            }
-          : {})}
-      />
+      <div class="stack stack-families">
+        <Table
+          caption={`${shown.length} of ${answer.families.length} families`}
+          rows={shown}
+          keyOf={(family) => family.family}
+          columns={columns}
+          none={
+            answer.families.length === 0
+              ? 'No family yet. Paste a list in set-up, or add one there.'
+              : 'No family fits. Clear the filter.'
+          }
+          {...(shown.length === answer.families.length
+            ? {
+                foot: [
+                  'Together',
+                  '',
+                  <Units units={answer.unitsOut} plain />,
+                  <Owed minor={answer.owes} />,
+                ],
+              }
+            : {})}
+        />
+      </div>
     </Page>
   );
 }
@@ -100,7 +102,16 @@ const columns: readonly Column<FamilyBalance>[] = [
     head: 'Sellers',
     cell: (family) => family.sellers.map((seller) => seller.name).join(', '),
   },
-  { head: 'Units out', number: true, cell: (family) => <Units units={family.unitsOut} plain /> },
+  {
+    head: 'Units out',
+    number: true,
+    cell: (family) => (
+      <>
+        <Units units={family.unitsOut} plain />
+        <span class="only-narrow"> units out</span>
+      </>
+    ),
+  },
   { head: 'Account', number: true, cell: (family) => <Owed minor={family.owes} /> },
 ];
 

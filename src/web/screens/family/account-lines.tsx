@@ -26,7 +26,7 @@ export function AccountLines({ account }: { readonly account: FamilyAccount }) {
         ) : (
           <>
             <Sentence record={ledger.standing.get(line.record)} />
-            {several && <span class="only-print"> ({sellerName(ledger.setup, line.seller)})</span>}
+            {several && <ForSeller seller={line.seller} />}
           </>
         ),
     },
@@ -34,7 +34,7 @@ export function AccountLines({ account }: { readonly account: FamilyAccount }) {
     { head: 'Account after it', number: true, cell: (line) => <Owed minor={line.stillToPay} /> },
   ];
   return (
-    <div class="stack">
+    <div class="stack stack-lines">
       <Table
         caption={`${account.lines.length} lines`}
         hideCaption
@@ -46,6 +46,12 @@ export function AccountLines({ account }: { readonly account: FamilyAccount }) {
       />
     </div>
   );
+}
+
+/** On paper the sentence cannot be opened, so that the seller is named beside it. */
+function ForSeller({ seller }: { readonly seller: string }) {
+  const { setup } = useBook().ledger;
+  return <span class="only-print"> ({sellerName(setup, seller)})</span>;
 }
 
 /** The seller's own part of a share-out, which credits and moves no money. */

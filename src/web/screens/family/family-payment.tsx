@@ -51,24 +51,45 @@ export function FamilyPayment({ account }: { readonly account: FamilyAccount }) 
   if (account.sellers.length === 0) {
     return <p class="none">This family has no seller yet. Add one in set-up.</p>;
   }
-  const due = spread.owed;
   return (
     <form class="panel" onSubmit={save} noValidate aria-labelledby="payment">
       <h2 id="payment">Payment of the family</h2>
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
+      <PaymentFields typed={typed} onTyped={setTyped} owed={spread.owed} errorOf={saving.errorOf} />
+      {account.sellers.length > 1 && <SpreadTable spread={spread} />}
+      <LateField late={late} error={saving.errorOf('late')} />
+      <Button kind="main" submit disabled={saving.busy}>
+        Save the payment
+      </Button>
+    </form>
+  );
+}
+
+function PaymentFields(props: {
+  readonly typed: PaymentTyped;
+  readonly onTyped: (typed: PaymentTyped) => void;
+  /** Minor units that all sellers owe together, offered as one tap. */
+  readonly owed: number;
+  readonly errorOf: (field: string) => string | undefined;
+}) {
+  const { typed } = props;
+  const set = (field: 'amount' | 'date' | 'receipt' | 'note') => (value: string) =>
+    props.onTyped({ ...typed, [field]: value });
+  return (
+    <>
       <AmountField
         label="Amount"
         name="amount"
         value={typed.amount}
         onValue={set('amount')}
-        error={saving.errorOf('amount')}
-        chips={due > 0 ? [{ minor: due, words: 'all that is to pay' }] : []}
+        error={props.errorOf('amount')}
+        chips={props.owed > 0 ? [{ minor: props.owed, words: 'all that is to pay' }] : []}
       />
       <ChoiceField
         label="Paid by"
         name="tender"
         value={typed.tender}
-        onValue={(tender) => setTyped({ ...typed, tender: tenderOf(tender) })}
+        onValue={(tender) => props.onTyped({ ...typed, tender: tenderOf(tender) })}
         options={TENDERS}
       />
       <div class="side-by-side">
@@ -77,7 +98,7 @@ export function FamilyPayment({ account }: { readonly account: FamilyAccount }) 
           name="date"
           value={typed.date}
           onValue={set('date')}
-          error={saving.errorOf('date')}
+          error={props.errorOf('date')}
         />
         <TextField
           label="Receipt number"
@@ -88,12 +109,7 @@ export function FamilyPayment({ account }: { readonly account: FamilyAccount }) 
         />
       </div>
       <TextField label="Note" optional value={typed.note} onValue={set('note')} maxLength={500} />
-      {account.sellers.length > 1 && <SpreadTable spread={spread} />}
-      <LateField late={late} error={saving.errorOf('late')} />
-      <Button kind="main" submit disabled={saving.busy}>
-        Save the payment
-      </Button>
-    </form>
+    </>
   );
 }
 

@@ -41,7 +41,10 @@ function Family({ account }: { readonly account: FamilyAccount }) {
       lead={
         <>
           {account.sellers.map((seller) => seller.name).join(', ')} ·{' '}
-          <Owed minor={account.stillToPay} />
+          <Owed minor={account.stillToPay} />{' '}
+          <a class="jump no-print" href="#payment">
+            Record a payment
+          </a>
         </>
       }
       actions={<PaperLinks paper="statement" about={account.family} words="Statement" print />}

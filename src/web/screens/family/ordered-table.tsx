@@ -15,14 +15,20 @@ export function OrderedTable({ sellers }: { readonly sellers: readonly string[] 
     number: true,
     cell: (line) => <Units units={units(line)} plain />,
   });
+  const hasOnline = rows.some((line) => line.online > 0);
+  const hasGifts = rows.some((line) => line.giftsOrdered + line.giftsRecorded > 0);
   const columns: readonly Column<OrderedLine>[] = [
     { head: 'Product', cell: (line) => productName(ledger.setup, line.product) },
     number('Ordered', (line) => line.ordered),
-    number('Online, to bring', (line) => line.online),
+    ...(hasOnline ? [number('Online, to bring', (line) => line.online)] : []),
     number('Taken over', (line) => line.taken),
     number('Still to hand over', (line) => line.toHandOver),
-    number('Gift units ordered', (line) => line.giftsOrdered),
-    number('Gift units recorded', (line) => line.giftsRecorded),
+    ...(hasGifts
+      ? [
+          number('Gift units ordered', (line) => line.giftsOrdered),
+          number('Gift units recorded', (line) => line.giftsRecorded),
+        ]
+      : []),
   ];
   return (
     <section aria-labelledby="ordered" class="no-print">

@@ -1,4 +1,5 @@
 import '../../styles/tasks.css';
+import '../set-up/set-up.css';
 import { byText } from '../../../base/order.ts';
 import { done } from '../../../base/outcome.ts';
 import { type PrizeOrderLine, prizes, type SellerPrizes } from '../../../questions/prizes.ts';

@@ -1,4 +1,5 @@
 import '../../styles/tasks.css';
+import '../set-up/set-up.css';
 import { useState } from 'preact/hooks';
 import type { RecordOf } from '../../../records/record.ts';
 import { useBook } from '../../book.ts';
@@ -44,7 +45,7 @@ export function ProductsScreen() {
       number: true,
       cell: (row) => <Money minor={ledger.priceOn(row.product, today)} plain />,
     },
-    { head: 'Case', number: true, cell: (row) => row.case },
+    { head: 'Case', number: true, cell: (row) => row.case, wide: true },
     { head: 'Kept at', cell: (row) => row.storage ?? '', wide: true },
     { head: 'Goes back', cell: (row) => (row.returnable ? 'yes' : 'no'), wide: true },
     { head: 'Prices', cell: (row) => <PriceHistory product={row} /> },
@@ -86,13 +87,15 @@ export function ProductsScreen() {
           </a>
         </p>
       )}
-      <Table
-        caption="Products"
-        rows={products}
-        keyOf={(row) => row.product}
-        columns={closed ? columns : [...columns, change]}
-        none="No product yet. Add the first one from the supplier’s price list."
-      />
+      <div class="stack stack-things">
+        <Table
+          caption="Products"
+          rows={products}
+          keyOf={(row) => row.product}
+          columns={closed ? columns : [...columns, change]}
+          none="No product yet. Add the first one from the supplier’s price list."
+        />
+      </div>
     </Page>
   );
 }

@@ -1,4 +1,5 @@
 import '../../styles/tasks.css';
+import './set-up.css';
 import type { ComponentType } from 'preact';
 import { Page } from '../../parts/page.tsx';
 import type { ScreenProps } from '../../routes.ts';

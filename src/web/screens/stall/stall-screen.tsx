@@ -1,4 +1,5 @@
 import '../../styles/tasks.css';
+import './stall.css';
 import { useState } from 'preact/hooks';
 import { type StallStanding, stallStandings } from '../../../questions/stall-settlement.ts';
 import { hostName } from '../../../statements/account-name.ts';
