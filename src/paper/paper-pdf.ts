@@ -1,11 +1,5 @@
-import type { Outcome } from '../base/outcome.ts';
 import type { Paper } from '../statements/paper.ts';
-import {
-  PaperPrinter,
-  type PaperRefusal,
-  type PaperSize,
-  type PrintedPaper,
-} from './paper-printer.ts';
+import { PaperPrinter, type PaperSize, type Printed } from './paper-printer.ts';
 
 let printer: PaperPrinter | undefined;
 
@@ -13,7 +7,7 @@ let printer: PaperPrinter | undefined;
 export async function paperPdf(
   paper: Paper,
   options: { readonly size: PaperSize },
-): Promise<Outcome<PrintedPaper, PaperRefusal>> {
+): Promise<Printed> {
   printer ??= new PaperPrinter();
   return printer.print(paper, options.size);
 }

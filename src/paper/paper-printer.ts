@@ -3,7 +3,8 @@ import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
 import { done, type Outcome, refused } from '../base/outcome.ts';
 import type { Paper } from '../statements/paper.ts';
 import { fontBytes, hanFont, usualFonts } from './paper-fonts.ts';
-import { printablePaper } from './printable-paper.ts';
+import { printable } from './printable.ts';
+import { laidOut } from './table-layout.ts';
 
 export type PaperSize = 'a4' | 'letter';
 
@@ -22,7 +23,9 @@ export interface PaperRefusal {
   readonly detail: string;
 }
 
-/** A folder that does not exist: the typesetter sees the two files given here and nothing else. */
+export type Printed = Outcome<PrintedPaper, PaperRefusal>;
+
+/** A folder that does not exist: the typesetter sees the files given here and nothing else. */
 const NOWHERE = '/cratebook-paper';
 const TEMPLATE = readFileSync(new URL('./paper.typ', import.meta.url), 'utf8');
 const SIZES: Readonly<Record<PaperSize, string>> = { a4: 'a4', letter: 'us-letter' };
@@ -34,45 +37,45 @@ const CACHE_AGE = 1;
  * paper. Same paper, same bytes: no clock, machine font or network is read.
  */
 export class PaperPrinter {
-  readonly #compilers = new Map<string, NodeCompiler>();
+  readonly #compilers = new Map<boolean, NodeCompiler>();
 
-  print(paper: Paper, size: PaperSize): Outcome<PrintedPaper, PaperRefusal> {
-    const { paper: printable, families, replaced } = printablePaper(paper);
-    const compiler = this.#compilerFor(families.includes(hanFont.family));
-    const data = { ...printable, size: SIZES[size], fonts: families };
-    compiler.mapShadow(`${NOWHERE}/paper.json`, Buffer.from(JSON.stringify(data)));
+  print(paper: Paper, size: PaperSize): Printed {
+    const { json, needsHan, replaced } = printable({ ...laidOut(paper), size: SIZES[size] });
+    const compiler = this.#compilerFor(needsHan);
+    compiler.mapShadow(`${NOWHERE}/paper.json`, Buffer.from(json));
     const compiled = compiler.compile({ mainFilePath: `${NOWHERE}/paper.typ` });
     try {
       const document = compiled.result;
       if (document === null) {
         const error = compiled.takeError();
         const said = error === null ? [] : compiler.fetchDiagnostics(error);
-        return refused(notMade(paper, JSON.stringify(said)));
+        return refused(paperNotMade(paper, JSON.stringify(said)));
       }
       const pdf = compiler.pdf(document, { pdfStandard: 'ua-1' });
       return done({ pdf, pages: document.numOfPages, replaced });
     } catch (error) {
-      return refused(notMade(paper, String(error)));
+      return refused(paperNotMade(paper, String(error)));
     } finally {
       compiler.evictCache(CACHE_AGE);
     }
   }
 
-  #compilerFor(han: boolean): NodeCompiler {
-    const key = han ? 'han' : 'usual';
-    const known = this.#compilers.get(key);
+  #compilerFor(needsHan: boolean): NodeCompiler {
+    const known = this.#compilers.get(needsHan);
     if (known !== undefined) return known;
-    const fonts = han ? [...usualFonts, hanFont] : usualFonts;
+    const fonts = needsHan ? [...usualFonts, hanFont] : usualFonts;
     const compiler = NodeCompiler.create({
       workspace: NOWHERE,
       fontArgs: [{ fontBlobs: fonts.map(fontBytes) }],
     });
+    const families = [...new Set(fonts.map((font) => font.family))];
+    compiler.mapShadow(`${NOWHERE}/fonts.json`, Buffer.from(JSON.stringify(families)));
     compiler.addSource(`${NOWHERE}/paper.typ`, TEMPLATE);
-    this.#compilers.set(key, compiler);
+    this.#compilers.set(needsHan, compiler);
     return compiler;
   }
 }
 
-function notMade(paper: Paper, detail: string): PaperRefusal {
+export function paperNotMade(paper: Paper, detail: string): PaperRefusal {
   return { name: 'paper_not_made', paper: paper.fileName, detail };
 }

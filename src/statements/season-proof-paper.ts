@@ -117,6 +117,7 @@ function moneyTable(money: MoneyProof, texts: PaperTexts): TableBlock {
     words.proof.moneyRows[name],
     texts.money(Math.abs(minor)),
   ];
+  const unlessNone = (name: MoneyRow, minor: number) => (minor === 0 ? [] : [row(name, minor)]);
   return {
     block: 'table',
     narrow: true,
@@ -126,13 +127,13 @@ function moneyTable(money: MoneyProof, texts: PaperTexts): TableBlock {
     ],
     rows: [
       [words.proof.moneyRows.families, texts.money(money.families)],
-      row('stalls', money.stalls),
-      row('online', money.online),
+      ...unlessNone('stalls', money.stalls),
+      ...unlessNone('online', money.online),
       row('gross', money.gross),
       row('proceeds', money.proceeds),
-      row('fees', money.fees),
-      row(money.losses < 0 ? 'gains' : 'losses', money.losses),
-      row(money.short < 0 ? 'over' : 'short', money.short),
+      ...unlessNone('fees', money.fees),
+      ...unlessNone(money.losses < 0 ? 'gains' : 'losses', money.losses),
+      ...unlessNone(money.short < 0 ? 'over' : 'short', money.short),
     ],
     totals: [
       row(money.net < 0 ? 'netLoss' : 'net', money.net),

@@ -1,0 +1,82 @@
+import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
+import { paperPdfs } from '../src/paper/paper-batch.ts';
+import { PaperPrinter } from '../src/paper/paper-printer.ts';
+import { familyAccounts } from '../src/questions/family-account.ts';
+import { familyStatement } from '../src/statements/family-statement.ts';
+import type { Paper } from '../src/statements/paper.ts';
+import { syntheticFamilies } from './synthetic-families.ts';
+
+/**
+ * Statements for 1,000 families, from the folded book to checked PDF/UA-1 bytes, in papers a second,
+ * against two peers in the same run: the same typesetter used the plain way (a new compiler a paper,
+ * one process), and that typesetter on a bare page without table, tags or checks, which no paper of
+ * ours can be faster than in one process. Run: `node bench/statements.ts [families]`.
+ */
+const FAMILIES = Number(process.argv[2] ?? 1000);
+const PEER_PAPERS = 40;
+const GOAL_PER_SECOND = 200;
+
+const ledger = syntheticFamilies(FAMILIES);
+const start = performance.now();
+const accounts = familyAccounts(ledger);
+if (!accounts.ok) throw new Error(accounts.refusal.name);
+let lines = 0;
+const papers: Paper[] = [];
+for (const account of accounts.value.values()) {
+  lines += account.lines.length;
+  papers.push(
+    familyStatement(account, ledger, {
+      group: 'Wrenfield Young Rowers',
+      asAt: '2027-04-18',
+      ask: 'Jo Reyes',
+    }),
+  );
+}
+const dataMs = performance.now() - start;
+
+let good = 0;
+let bytes = 0;
+let pages = 0;
+await paperPdfs(papers, {
+  size: 'a4',
+  each: (_paper, printed) => {
+    if (!printed.ok || !isMarkedUa1(printed.value.pdf)) return;
+    good += 1;
+    bytes += printed.value.pdf.length;
+    pages += printed.value.pages;
+  },
+});
+const seconds = (performance.now() - start) / 1000;
+const rate = papers.length / seconds;
+
+const fresh = perSecond(PEER_PAPERS, (at) => {
+  const paper = papers[at % papers.length];
+  if (paper !== undefined) new PaperPrinter().print(paper, 'a4');
+});
+const bareCompiler = NodeCompiler.create({ workspace: '/nowhere' });
+const bare = perSecond(PEER_PAPERS * 5, (at) => {
+  bareCompiler.pdf({ mainFileContent: `Statement ${at}` }, { pdfTags: false });
+});
+
+console.log(`${papers.length} statements, ${(lines / papers.length).toFixed(1)} dated lines each, \
+${pages} pages, ${(bytes / papers.length / 1024).toFixed(0)} KB each`);
+console.log(`rows and words: ${dataMs.toFixed(0)} ms of ${seconds.toFixed(2)} s in all`);
+console.log(`marked PDF/UA-1 and passed by the typesetter's check: ${good} of ${papers.length}`);
+console.log(`rate: ${rate.toFixed(0)} a second (goal ${GOAL_PER_SECOND})`);
+console.log(`peer, a new compiler a paper: ${fresh.toFixed(0)} a second; ours is \
+${(rate / fresh).toFixed(1)} times that`);
+console.log(`peer, a bare untagged line in one process: ${bare.toFixed(0)} a second; ours is \
+${(rate / bare).toFixed(2)} times that`);
+if (good !== papers.length) process.exitCode = 1;
+
+function perSecond(count: number, work: (at: number) => void): number {
+  const began = performance.now();
+  for (let at = 0; at < count; at += 1) work(at);
+  return count / ((performance.now() - began) / 1000);
+}
+
+/** The marks of ISO 14289-1 that stand outside compressed parts: part 1 in the metadata. */
+function isMarkedUa1(pdf: Uint8Array): boolean {
+  const text = Buffer.from(pdf.buffer, pdf.byteOffset, pdf.byteLength);
+  return text.includes('<pdfuaid:part>1</pdfuaid:part>');
+}
