@@ -2,6 +2,7 @@ import { chmodSync, closeSync, existsSync, openSync, statSync } from 'node:fs';
 import { DatabaseSync } from 'node:sqlite';
 import { done, type Outcome, refused } from '../../base/outcome.ts';
 import { APPLICATION_ID, LAYOUT_VERSION, makeLayout } from './layout.ts';
+import { logDamage } from './log-damage.ts';
 import { syncFolderOf, writeFailure } from './new-file.ts';
 import { applySettings, settingsNotKept } from './settings.ts';
 import { errorText } from './sqlite-failure.ts';
@@ -28,38 +29,43 @@ export interface OpenRefusal {
   readonly message: string;
 }
 
-export type Opened = Outcome<DatabaseSync, OpenRefusal>;
+export interface OpenDatabase {
+  readonly db: DatabaseSync;
+  /** What was lost before this opening; see log-damage.ts. */
+  readonly damage: readonly string[];
+}
 
 /** Only the owner of the data may read or write it: children's names are in it. */
 const OWNER_ONLY = 0o600;
 
-export function openDatabase(path: string): Opened {
+export function openDatabase(path: string): Outcome<OpenDatabase, OpenRefusal> {
   let db: DatabaseSync | undefined;
   try {
     keepToOwner(path);
     // No waiting here: a file that is in use is told at once. Waiting is set with the settings.
     db = new DatabaseSync(path, { timeout: 0 });
-    const refusal = prepare(db, path);
-    if (refusal === undefined) return done(db);
-    db.close();
-    return refused(refusal);
+    const prepared = prepare(db, path);
+    if (!prepared.ok) db.close();
+    return prepared;
   } catch (error) {
     db?.close();
     return refused(refusalOf(error, path));
   }
 }
 
-function prepare(db: DatabaseSync, path: string): OpenRefusal | undefined {
+function prepare(db: DatabaseSync, path: string): Outcome<OpenDatabase, OpenRefusal> {
   db.exec('pragma locking_mode = exclusive');
+  // The first read takes the lock.
   const state = stateOf(db);
-  if (state === 'newer') return refusal('store_is_newer', path);
-  if (state === 'foreign') return refusal('not_a_store', path);
+  if (state === 'newer') return refused(refusal('store_is_newer', path));
+  if (state === 'foreign') return refused(refusal('not_a_store', path));
+  const lost = logDamage(path);
   applySettings(db);
   if (state === 'empty') makeLayout(db);
   syncFolderOf(path);
   const notKept = settingsNotKept(db);
-  if (notKept.length > 0) return refusal('settings_not_kept', path, notKept.join(', '));
-  return undefined;
+  if (notKept.length > 0) return refused(refusal('settings_not_kept', path, notKept.join(', ')));
+  return done({ db, damage: lost === undefined ? [] : [lost] });
 }
 
 /** Read before anything is set, so that a file that is not ours is left as it is. */

@@ -6,7 +6,7 @@ import { recordFrom } from '../../journal/plan-append.ts';
 import type { Store } from '../../journal/store.ts';
 import type { Header } from '../../records/header.ts';
 import { type BackupOutcome, backup } from './backup.ts';
-import { type OpenRefusal, openDatabase } from './open-database.ts';
+import { type OpenDatabase, type OpenRefusal, openDatabase } from './open-database.ts';
 import { textOf, wholeOf } from './rows.ts';
 import type { Salvage } from './salvage.ts';
 import { SqliteWriter } from './sqlite-writer.ts';
@@ -31,9 +31,9 @@ export async function openSqliteStore(path: string): Promise<Outcome<SqliteStore
   return done(storeOver(opened.value));
 }
 
-function storeOver(db: DatabaseSync): SqliteStore {
+function storeOver({ db, damage: lost }: OpenDatabase): SqliteStore {
   const { damage: found, heads, salvage } = verify(db);
-  const damage = [...found];
+  const damage = [...lost, ...found];
   const writer = new SqliteWriter(db, heads, damage);
   return {
     damage,

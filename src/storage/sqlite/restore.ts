@@ -75,7 +75,7 @@ function checkCopy(from: string, part: string): Outcome<number, RestoreRefusal> 
     const detail = opened.refusal.message.replaceAll(part, from);
     return refused({ name: 'backup_is_unreadable', detail });
   }
-  const copy = opened.value;
+  const copy = opened.value.db;
   const original = new DatabaseSync(from, { readOnly: true });
   try {
     const [fault] = verify(copy).damage;
