@@ -14,7 +14,9 @@ const EMPTY_BOX = '\u25a1';
 const BEYOND_ASCII = /[^ -~]/gu;
 /** Isolates are drawn by nobody, and the joiners only shape their neighbours. */
 const DRAWS_NOTHING = /[\u2068\u2069\u200c\u200d]/u;
-const BLANK = /[\p{Zs}\p{Cc}\p{Zl}\p{Zp}\ufeff]/u;
+/** No PDF may hold these, whatever a font says. */
+const NEVER_DRAWN = /[\p{Cc}\p{Zl}\p{Zp}\ufeff]/u;
+const BLANK = /\p{Zs}/u;
 /**
  * JSON writes controls and broken surrogates as \u escapes: these need a look at the text itself.
  */
@@ -47,6 +49,7 @@ class Found {
 
   #drawnCharacter(character: string): string {
     if (DRAWS_NOTHING.test(character)) return character;
+    if (NEVER_DRAWN.test(character)) return ' ';
     const font = fontFor(character.codePointAt(0) ?? 0);
     if (font !== undefined) {
       if (font === hanFont) this.#needsHan = true;
