@@ -161,11 +161,14 @@ export class Ledger {
   }
 
   #countingMovements(): readonly MovementRecord[] {
-    return this.#movementRecords.filter((movement) => this.standing.counts(movement));
+    const overruled = this.standing.overruled();
+    if (overruled.size === 0) return this.#movementRecords;
+    return this.#movementRecords.filter((movement) => !overruled.has(movement));
   }
 
   #countingSetup(): SetupRecord[] {
-    return this.#setupRecords.filter((record) => this.standing.counts(record));
+    const overruled = this.standing.overruled();
+    return this.#setupRecords.filter((record) => !overruled.has(record));
   }
 
   /** Movements whose postings may change with a record, or 'prices' where all may. */

@@ -111,6 +111,22 @@ describe('any web of claims, rings and dangling ids among them', () => {
     );
   });
 
+  it('names all at once the records that do not count', () => {
+    fc.assert(
+      fc.property(webs, (claims) => {
+        const standing = new Standing();
+        const web = webOf(claims);
+        for (const record of web) {
+          standing.add(record);
+          const known = standing.records();
+          const overruled = known.filter((one) => !standing.counts(one));
+          expect(new Set(standing.overruled())).toEqual(new Set(overruled));
+        }
+      }),
+      { numRuns: 200 },
+    );
+  });
+
   it('lets at most one record count for each first writing', () => {
     fc.assert(
       fc.property(webs, (claims) => {

@@ -14,6 +14,7 @@ export class Standing {
   /** Place in `#records` by id. */
   readonly #places: IdTable;
   readonly #claimsOn = new Map<string, BookRecord[]>();
+  #overruled: ReadonlySet<BookRecord> | undefined;
 
   /** @param places the place of each of `records` by its id, all ids distinct */
   constructor(records: BookRecord[] = [], places: IdTable = new IdTable()) {
@@ -60,6 +61,15 @@ export class Standing {
       if (before === undefined) return true;
       claim = before;
     }
+  }
+
+  /**
+   * The records that do not count, as the very objects that were added. In a large book few records
+   * claim or are claimed: asking this of each record is much quicker than `counts`.
+   */
+  overruled(): ReadonlySet<BookRecord> {
+    this.#overruled ??= this.#findOverruled();
+    return this.#overruled;
   }
 
   /**
@@ -111,7 +121,19 @@ export class Standing {
     return touched;
   }
 
+  #findOverruled(): Set<BookRecord> {
+    const overruled = new Set<BookRecord>();
+    for (const [id, claims] of this.#claimsOn) {
+      const target = this.get(id);
+      for (const record of target === undefined ? claims : [target, ...claims]) {
+        if (!this.counts(record)) overruled.add(record);
+      }
+    }
+    return overruled;
+  }
+
   #noteClaim(record: BookRecord): void {
+    this.#overruled = undefined;
     const target = claimedBy(record);
     if (target === undefined) return;
     const claims = this.#claimsOn.get(target);
