@@ -24,7 +24,10 @@ describe('ARCHITECTURE.md', () => {
 describe('README.md', () => {
   const commandsShown = (): string[] =>
     [...read('README.md').matchAll(/^\s*\$? ?(?:\.\/cratebook|npm) .*$/gm)].map(([line]) =>
-      line.trim().replace(/^\$ /, ''),
+      line
+        .replace(/ +#.*$/, '')
+        .replace(/^\s*\$? */, '')
+        .trim(),
     );
 
   test('shows the two commands', () => {
