@@ -7,10 +7,10 @@ import type { Paper } from '../src/statements/paper.ts';
 import { syntheticFamilies } from './synthetic-families.ts';
 
 /**
- * Statements for 1,000 families, from the folded book to checked PDF/UA-1 bytes, in papers a second,
- * against two peers in the same run: the same typesetter used the plain way (a new compiler a paper,
- * one process), and that typesetter on a bare page without table, tags or checks, which no paper of
- * ours can be faster than in one process. Run: `node bench/statements.ts [families]`.
+ * Statements for 1,000 families, from the folded book to checked PDF/UA-1 bytes, in papers a
+ * second, against two peers in the same run: the same typesetter used the plain way (a new compiler
+ * a paper, one process), and that typesetter on a bare page without table, tags or checks, which no
+ * paper of ours can be faster than in one process. Run: `node bench/statements.ts [families]`.
  */
 const FAMILIES = Number(process.argv[2] ?? 1000);
 const PEER_PAPERS = 40;

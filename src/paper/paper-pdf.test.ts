@@ -11,8 +11,8 @@ async function printed(paper: Paper, size: PaperSize = 'a4'): Promise<PrintedPap
 }
 
 /**
- * Marks that ISO 14289-1 (PDF/UA-1) asks for and that can be read without its own checker: part 1 in
- * the metadata (clause 5), Marked (6.2), a document language (7.2), the title shown (7.1). The
+ * Marks that ISO 14289-1 (PDF/UA-1) asks for and that can be read without its own checker: part 1
+ * in the metadata (clause 5), Marked (6.2), a document language (7.2), the title shown (7.1). The
  * typesetter's own PDF/UA-1 check passed before there were any bytes.
  */
 function expectMarkedUa1(pdf: Uint8Array): void {

@@ -21,7 +21,9 @@ function asEdit(record: BookRecord): unknown {
   return { ...content, replaces: id };
 }
 
-/** A book may hold goods out of nothing at all; the form asks for goods and lets nobody write it. */
+/**
+ * A book may hold goods out of nothing at all; the form asks for goods and lets nobody write it.
+ */
 function namesNoGoods(record: BookRecord): boolean {
   const asks = !['online', 'count'].includes(record.kind);
   return asks && 'lines' in record && Object.keys(record.lines ?? {}).length === 0;

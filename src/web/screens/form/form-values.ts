@@ -19,7 +19,8 @@ import { readRows, typeRows } from './row-values.ts';
 
 /**
  * Between what is typed into a form and a record. What is typed is a flat map of texts, one a
- * control (`seller`, `lines.honey.cases`, `shifts.0.from`), so that nothing is lost however wrong it is.
+ * control (`seller`, `lines.honey.cases`, `shifts.0.from`), so that nothing is lost however wrong
+ * it is.
  */
 export type Typed = Readonly<Record<string, string>>;
 

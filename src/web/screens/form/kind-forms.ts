@@ -1,8 +1,8 @@
 import type { Kind } from '../../../records/record.ts';
 
 /**
- * What each kind's form asks for: a kind is a row of this table. Fields common to all movements (the
- * day and the note) are added by the form itself.
+ * What each kind's form asks for: a kind is a row of this table. Fields common to all movements
+ * (the day and the note) are added by the form itself.
  */
 export type FieldForm =
   | {
