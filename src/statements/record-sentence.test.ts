@@ -34,6 +34,16 @@ it.each([
     'Bounced cheque: a record that is not here yet',
   ],
   [
+    book.movement('online', {
+      order: 'O-7',
+      lines: {},
+      gifts: { jam: 2 },
+      paid: 1300,
+      sent: 'post',
+    }),
+    'Online order O-7: 2 jam to give away, $13.00 paid, posted',
+  ],
+  [
     book.movement('pass', { from: 'ada', to: 'ben', lines: { jam: 1 } }),
     'Pass on from ada to ben: 1 jam, $6.50',
   ],

@@ -60,6 +60,13 @@ class Telling {
       .join(', ');
   }
 
+  /** `5 Plum jam and 2 Mint tea to give away`; either may be missing. */
+  goodsAndGifts(lines: Lines, gifts: Lines = {}): string {
+    const given = `${this.goods(gifts)} to give away`;
+    if (Object.keys(gifts).length === 0) return this.goods(lines);
+    return Object.keys(lines).length === 0 ? given : `${this.goods(lines)} and ${given}`;
+  }
+
   units(lines: Lines): string {
     let units = 0;
     for (const product in lines) units += lines[product] ?? 0;
@@ -132,7 +139,7 @@ const sentences: { readonly [K in Kind]: Say<K> } = {
     `Pass on from ${tell.seller(r.from)} to ${tell.seller(r.to)}: ${tell.priced(r.lines)}`,
   online: (r, tell) =>
     `Online order ${r.order}${r.seller ? ` for ${tell.seller(r.seller)}` : ''}: ` +
-    `${tell.goods(r.lines)}${r.gifts ? ` and ${tell.goods(r.gifts)} to give away` : ''}, ` +
+    `${tell.goodsAndGifts(r.lines, r.gifts)}, ` +
     `${tell.money(r.paid)} paid, ${r.sent === 'post' ? 'posted' : 'brought by hand'}`,
   gift: (r, tell) =>
     `Gift units${r.seller ? ` of ${tell.seller(r.seller)}` : ''} ` +

@@ -48,6 +48,8 @@ export function App(props: { readonly connection: Connection; readonly machine: 
   };
   useEffect(() => void start(), []);
   const now = state.value;
+  const book = now.at === 'book' ? now.book : undefined;
+  useEffect(() => followOthers(book), [book]);
   switch (now.at) {
     case 'starting':
       return <ShelfMessage title="Cratebook">Opening the book…</ShelfMessage>;
@@ -72,4 +74,17 @@ export function App(props: { readonly connection: Connection; readonly machine: 
         </BookContext.Provider>
       );
   }
+}
+
+/** Takes over what others wrote whenever this window is looked at again. */
+function followOthers(book: Book | undefined): () => void {
+  const look = () => {
+    if (document.visibilityState === 'visible') void book?.refresh();
+  };
+  addEventListener('focus', look);
+  document.addEventListener('visibilitychange', look);
+  return () => {
+    removeEventListener('focus', look);
+    document.removeEventListener('visibilitychange', look);
+  };
 }

@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { useBook } from './book.ts';
 import { address } from './navigation.ts';
 import { Notice } from './parts/notice.tsx';
+import { Page } from './parts/page.tsx';
 import { routeAt, type Screen } from './routes.ts';
 
 /**
@@ -23,7 +24,7 @@ export function Frame(props: { readonly damage: readonly string[]; readonly onSh
         <button
           type="button"
           class="head-season"
-          aria-label={`${book.name}, all books`}
+          aria-label={`${book.name} all books`}
           onClick={props.onShelf}
         >
           <span class="head-name">{book.name}</span>
@@ -155,12 +156,11 @@ function Current() {
   if (now === undefined) return null;
   if (now === 'missing') {
     return (
-      <article class="page">
-        <h1 tabIndex={-1}>There is no page here</h1>
+      <Page title="There is no page here">
         <p>
           Go to <a href="/">the places</a>, or <a href="/find">find a record</a>.
         </p>
-      </article>
+      </Page>
     );
   }
   return <now.screen key={now.path} params={now.params} search={search} />;

@@ -42,38 +42,40 @@ export function LinesField(props: {
       <legend>{props.label}</legend>
       {props.hint && <p class="field-hint">{props.hint}</p>}
       {props.error && <p class="error-text">{props.error}</p>}
-      <table class="lines-table">
-        <thead>
-          <tr>
-            <th scope="col">Product</th>
-            {props.beside && (
-              <th scope="col" class="number lines-beside">
-                {props.beside.head}
+      <div class="scrolls">
+        <table class="lines-table">
+          <thead>
+            <tr>
+              <th scope="col">Product</th>
+              {props.beside && (
+                <th scope="col" class="number lines-beside">
+                  {props.beside.head}
+                </th>
+              )}
+              <th scope="col" class="number">
+                Cases
               </th>
-            )}
-            <th scope="col" class="number">
-              Cases
-            </th>
-            <th scope="col" class="number">
-              Singles
-            </th>
-            <th scope="col" class="number lines-sum">
-              Units
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {shown.map(({ product, name }, place) => (
-            <LineRow
-              key={product}
-              id={place === 0 ? id : fieldId(`${props.name}.${product}`)}
-              product={product}
-              words={name}
-              {...props}
-            />
-          ))}
-        </tbody>
-      </table>
+              <th scope="col" class="number">
+                Singles
+              </th>
+              <th scope="col" class="number lines-sum">
+                Units
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {shown.map(({ product, name }, place) => (
+              <LineRow
+                key={product}
+                id={place === 0 ? id : fieldId(`${props.name}.${product}`)}
+                product={product}
+                words={name}
+                {...props}
+              />
+            ))}
+          </tbody>
+        </table>
+      </div>
       <p class="lines-total" aria-live="polite">
         <Units units={total.units} /> <Money minor={total.minor} />
       </p>

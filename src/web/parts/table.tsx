@@ -32,7 +32,7 @@ export function Table<R>(props: {
     [column?.number && 'number', column?.wide && 'wide-only'].filter(Boolean).join(' ');
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable
-    <section class="table-scroll" aria-label={props.caption} tabIndex={0}>
+    <section class="table-scroll scrolls" aria-label={props.caption} tabIndex={0}>
       <table class="table">
         <caption class={props.hideCaption ? 'only-read' : ''}>{props.caption}</caption>
         <thead>

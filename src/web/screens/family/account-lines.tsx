@@ -56,10 +56,10 @@ function ForSeller({ seller }: { readonly seller: string }) {
 
 /** The seller's own part of a share-out, which credits and moves no money. */
 function SharedCredit({ line }: { readonly line: AccountLine }) {
-  const { ledger } = useBook();
+  const seller = sellerName(useBook().ledger.setup, line.seller);
   return (
     <>
-      <a href={`/records/${line.record}`}>Share-out to {sellerName(ledger.setup, line.seller)}</a>:{' '}
+      <a href={`/records/${line.record}`}>Share-out to {seller}</a>:{' '}
       <LinesWords lines={line.lines} />
     </>
   );

@@ -36,10 +36,6 @@ export function FamilyPayment({ account }: { readonly account: FamilyAccount }) 
   const late = useLate();
   const cents = typedCents(typed, currency);
   const spread = spreadFamilyPayment(ledger, account.family, cents);
-  const set =
-    <K extends keyof PaymentTyped>(field: K) =>
-    (value: PaymentTyped[K]) =>
-      setTyped({ ...typed, [field]: value });
   const save = (event: SubmitEvent) => {
     event.preventDefault();
     const drafts = paymentDrafts(typed, spread, currency, late.field);
