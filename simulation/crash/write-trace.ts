@@ -57,7 +57,7 @@ export function traceAppender(
   if (ended.status !== 0) throw new Error(`the appender failed: ${ended.stderr}`);
   const events = diskEvents(readFileSync(trace, 'latin1'), folder);
   rmSync(trace);
-  const names = readdirSync(folder);
+  const names = readdirSync(folder).filter((name) => !isOfTheMoment(name));
   return { events, left: new Map(names.map((name) => [name, readFileSync(join(folder, name))])) };
 }
 
@@ -80,8 +80,13 @@ function eventOf(call: string, rest: string, answer: number, folder: string) {
   if (call === 'write' && rest.startsWith('1<')) return toldOf(textIn(rest));
   const path = call === 'openat' || call.startsWith('unlink') ? pathIn(rest) : handleIn(rest);
   if (path === folder && call === 'fsync') return [{ kind: 'sync-folder' } as const];
-  if (dirname(path) !== folder) return undefined;
+  if (dirname(path) !== folder || isOfTheMoment(path)) return undefined;
   return fileEvent(call, rest, answer, basename(path));
+}
+
+/** The lock and the index of the log mean nothing once the process is gone, and are made anew. */
+function isOfTheMoment(name: string): boolean {
+  return name.endsWith('-lock') || name.endsWith('-shm');
 }
 
 function fileEvent(

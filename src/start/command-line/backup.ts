@@ -20,17 +20,11 @@ Examples
     const out = given.need('out', 'the file for the copy');
     const store = storeOf(given, outlet);
     if (!existsSync(store)) throw new Stop(`${store}: there is no store; check --data`);
-    const { openSqliteStore } = await import('../../storage/sqlite/open-sqlite-store.ts');
-    const opened = await openSqliteStore(store);
-    if (!opened.ok) throw new Stop(opened.refusal.message);
-    try {
-      const made = await opened.value.backup(out);
-      if (!made.ok) throw new Stop(`no backup was made: ${made.refusal.detail}`);
-      if (given.has('json')) await writeJson(outlet, made.value);
-      else outlet.note(`${made.value.records} records written to ${out}, read back and compared`);
-    } finally {
-      await opened.value.close();
-    }
+    const { backupSqliteStore } = await import('../../storage/sqlite/backup-sqlite-store.ts');
+    const made = await backupSqliteStore(store, out);
+    if (!made.ok) throw new Stop(`no backup was made: ${made.refusal.detail}`);
+    if (given.has('json')) await writeJson(outlet, made.value);
+    else outlet.note(`${made.value.records} records written to ${out}, read back and compared`);
     return 0;
   },
 };

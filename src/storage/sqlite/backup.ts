@@ -1,7 +1,7 @@
 import { closeSync, existsSync, openSync, rmSync } from 'node:fs';
 import { DatabaseSync } from 'node:sqlite';
 import { done, type Outcome, refused } from '../../base/outcome.ts';
-import { compareCopy } from './compare-copy.ts';
+import { compareCopy, type Heads, headsOf } from './compare-copy.ts';
 import { giveName, writeFailure } from './new-file.ts';
 import { errorText } from './sqlite-failure.ts';
 import { verify } from './verify.ts';
@@ -18,6 +18,7 @@ export interface BackupRefusal {
     | 'target_exists'
     | 'target_is_full'
     | 'cannot_write'
+    | 'cannot_read'
     | 'store_is_damaged'
     | 'copy_differs';
   readonly detail: string;
@@ -38,8 +39,10 @@ export function backup(db: DatabaseSync, path: string, damage: readonly string[]
   try {
     rmSync(part, { force: true });
     closeSync(openSync(part, 'wx', 0o600));
+    // Another process may be writing: what it has saved by now is in the copy.
+    const heads = headsOf(db);
     db.prepare('vacuum into ?').run(part);
-    const records = checked(db, part);
+    const records = checked(db, part, heads);
     return records.ok ? keepAs(path, part, records.value) : records;
   } catch (error) {
     return refused(writeRefusal(error));
@@ -49,12 +52,12 @@ export function backup(db: DatabaseSync, path: string, damage: readonly string[]
 }
 
 /** Verifies the copy and compares it; answers how many records it has. */
-function checked(db: DatabaseSync, part: string): Outcome<number, BackupRefusal> {
+function checked(db: DatabaseSync, part: string, heads: Heads): Outcome<number, BackupRefusal> {
   const copy = new DatabaseSync(part, { readOnly: true });
   try {
     const [fault] = verify(copy).damage;
     if (fault !== undefined) return refused({ name: 'copy_differs', detail: fault });
-    const compared = compareCopy(db, copy);
+    const compared = compareCopy(db, copy, heads);
     if (compared.difference === undefined) return done(compared.records);
     return refused({ name: 'copy_differs', detail: compared.difference });
   } finally {

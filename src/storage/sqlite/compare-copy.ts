@@ -1,5 +1,5 @@
 import type { DatabaseSync, SQLOutputValue } from 'node:sqlite';
-import { RECORD_COLUMNS } from './rows.ts';
+import { RECORD_COLUMNS, recordRow, textOf, wholeOf } from './rows.ts';
 import { sameBytes } from './seal.ts';
 
 /** How a copy compares: how many records are the same, and the first thing that differs, if any. */
@@ -8,39 +8,47 @@ export interface Compared {
   readonly difference: string | undefined;
 }
 
-/** Compares a copy with what it was made from, book by book and record by record. */
-export function compareCopy(original: DatabaseSync, copy: DatabaseSync): Compared {
-  const books = compareRows(
-    original,
-    copy,
-    'select book_group, season, header, seal from book order by book_group, season',
-  );
-  const records = compareRows(
-    original,
-    copy,
-    `select ${RECORD_COLUMNS} from record order by book_group, arrival`,
-  );
-  if (books.same === undefined) return { records: 0, difference: `book ${books.at} differs` };
-  if (records.same === undefined) {
-    return { records: records.at - 1, difference: `record ${records.at} differs` };
-  }
-  return { records: records.same, difference: undefined };
+/** The highest arrival number of each group. */
+export type Heads = ReadonlyMap<string, number>;
+
+export function headsOf(db: DatabaseSync): Heads {
+  const rows = db.prepare('select book_group, max(arrival) as last from record group by 1').all();
+  return new Map(rows.map(({ book_group, last }) => [textOf(book_group), wholeOf(last)]));
 }
 
-/** How many rows there are where all are the same; else the place, from 1, of the first that is not. */
-function compareRows(
-  original: DatabaseSync,
-  copy: DatabaseSync,
-  query: string,
-): { readonly same: number | undefined; readonly at: number } {
+/**
+ * Compares a copy with what it was made from, book by book and record by record. What came into
+ * the original after the given heads may be in the copy or not; all else must be the same.
+ */
+export function compareCopy(original: DatabaseSync, copy: DatabaseSync, heads: Heads): Compared {
+  const query = `select ${RECORD_COLUMNS} from record order by book_group, arrival`;
   const others = copy.prepare(query).iterate();
-  let at = 0;
+  let other = others.next();
+  let records = 0;
   for (const row of original.prepare(query).iterate()) {
-    at += 1;
-    const other = others.next();
-    if (other.done === true || !sameRow(row, other.value)) return { same: undefined, at };
+    if (other.done !== true && sameRow(row, other.value)) {
+      records += 1;
+      other = others.next();
+      continue;
+    }
+    const { group, arrival, id } = recordRow(row);
+    if (arrival <= (heads.get(group) ?? 0)) return { records, difference: `record ${id} differs` };
   }
-  return others.next().done === true ? { same: at, at } : { same: undefined, at: at + 1 };
+  if (other.done !== true) {
+    return { records, difference: `record ${recordRow(other.value).id} is not in the original` };
+  }
+  return { records, difference: bookDifference(original, copy) };
+}
+
+function bookDifference(original: DatabaseSync, copy: DatabaseSync): string | undefined {
+  const query = 'select book_group, season, header, seal from book';
+  const kept = original.prepare(query).all();
+  const unknown = copy
+    .prepare(query)
+    .all()
+    .find((book) => !kept.some((other) => sameRow(book, other)));
+  if (unknown === undefined) return undefined;
+  return `book ${textOf(unknown.book_group)} ${textOf(unknown.season)} differs`;
 }
 
 type Raw = Record<string, SQLOutputValue>;

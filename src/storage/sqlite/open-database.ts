@@ -31,6 +31,8 @@ export interface OpenRefusal {
 
 export interface OpenDatabase {
   readonly db: DatabaseSync;
+  /** Lets others write the store; the system does it where this process is killed. */
+  readonly letGo: () => void;
   /** What was lost before this opening; see log-damage.ts. */
   readonly damage: readonly string[];
 }
@@ -39,37 +41,51 @@ export interface OpenDatabase {
 const OWNER_ONLY = 0o600;
 
 export function openDatabase(path: string): Outcome<OpenDatabase, OpenRefusal> {
-  let db: DatabaseSync | undefined;
-  try {
-    keepToOwner(path);
+  const open: DatabaseSync[] = [];
+  const opening = (file: string): DatabaseSync => {
+    keepToOwner(file);
     // No waiting here: a file that is in use is told at once. Waiting is set with the settings.
-    db = new DatabaseSync(path, { timeout: 0 });
+    const db = new DatabaseSync(file, { timeout: 0 });
+    open.push(db);
+    return db;
+  };
+  const outcome = tryTo(path, () => {
+    const db = opening(path);
+    const state = stateOf(db);
+    if (state === 'newer') return refused(refusal('store_is_newer', path));
+    if (state === 'foreign') return refused(refusal('not_a_store', path));
+    const lock = opening(`${path}-lock`);
+    // Held until the end. Others may read meanwhile, so a store in use can be backed up.
+    lock.exec('begin exclusive');
     const prepared = prepare(db, path);
-    if (!prepared.ok) db.close();
-    return prepared;
+    return prepared.ok ? done({ db, letGo: () => lock.close(), damage: prepared.value }) : prepared;
+  });
+  if (!outcome.ok) for (const db of open) db.close();
+  return outcome;
+}
+
+function tryTo<T>(path: string, open: () => Outcome<T, OpenRefusal>): Outcome<T, OpenRefusal> {
+  try {
+    return open();
   } catch (error) {
-    db?.close();
     return refused(refusalOf(error, path));
   }
 }
 
-function prepare(db: DatabaseSync, path: string): Outcome<OpenDatabase, OpenRefusal> {
-  db.exec('pragma locking_mode = exclusive');
-  // The first read takes the lock.
-  const state = stateOf(db);
-  if (state === 'newer') return refused(refusal('store_is_newer', path));
-  if (state === 'foreign') return refused(refusal('not_a_store', path));
+/** With the lock held; answers what was lost. */
+function prepare(db: DatabaseSync, path: string): Outcome<readonly string[], OpenRefusal> {
   const lost = logDamage(path);
   applySettings(db);
-  if (state === 'empty') makeLayout(db);
+  // Asked again: another process may have made the tables until the lock was ours.
+  if (stateOf(db) === 'empty') makeLayout(db);
   syncFolderOf(path);
   const notKept = settingsNotKept(db);
   if (notKept.length > 0) return refused(refusal('settings_not_kept', path, notKept.join(', ')));
-  return done({ db, damage: lost === undefined ? [] : [lost] });
+  return done(lost === undefined ? [] : [lost]);
 }
 
 /** Read before anything is set, so that a file that is not ours is left as it is. */
-function stateOf(db: DatabaseSync): 'ours' | 'empty' | 'newer' | 'foreign' {
+export function stateOf(db: DatabaseSync): 'ours' | 'empty' | 'newer' | 'foreign' {
   const application = pragma(db, 'application_id');
   const version = pragma(db, 'user_version');
   if (application === APPLICATION_ID) return version > LAYOUT_VERSION ? 'newer' : 'ours';

@@ -27,7 +27,6 @@ describe('settings', () => {
     ['synchronous', 'off'],
     ['foreign_keys', 'off'],
     ['busy_timeout', '4999'],
-    ['locking_mode', 'normal'],
     ['cell_size_check', 'off'],
     ['wal_autocheckpoint', '0'],
     ['journal_size_limit', '-1'],
@@ -40,7 +39,7 @@ describe('settings', () => {
   });
 
   test('every setting has a case, and a store that cannot keep one does not start', async () => {
-    expect(new Set(settings.map(({ pragma }) => pragma)).size).toBe(8);
+    expect(new Set(settings.map(({ pragma }) => pragma)).size).toBe(7);
     // SQLite keeps a database without a file in memory, where there is no log to sync.
     const outcome = await openSqliteStore(':memory:');
     expect(outcome).toMatchObject({ ok: false, refusal: { name: 'settings_not_kept' } });

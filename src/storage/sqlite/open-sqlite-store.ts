@@ -31,7 +31,7 @@ export async function openSqliteStore(path: string): Promise<Outcome<SqliteStore
   return done(storeOver(opened.value));
 }
 
-function storeOver({ db, damage: lost }: OpenDatabase): SqliteStore {
+function storeOver({ db, letGo, damage: lost }: OpenDatabase): SqliteStore {
   const { damage: found, heads, salvage } = verify(db);
   const damage = [...lost, ...found];
   const writer = new SqliteWriter(db, heads, damage);
@@ -48,6 +48,7 @@ function storeOver({ db, damage: lost }: OpenDatabase): SqliteStore {
     close: async () => {
       writer.flush();
       db.close();
+      letGo();
     },
   };
 }

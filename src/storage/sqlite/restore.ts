@@ -1,9 +1,9 @@
 import { chmodSync, constants, copyFileSync, existsSync, rmSync } from 'node:fs';
 import { DatabaseSync } from 'node:sqlite';
 import { done, type Outcome, refused } from '../../base/outcome.ts';
-import { compareCopy } from './compare-copy.ts';
+import { compareCopy, headsOf } from './compare-copy.ts';
 import { giveName, writeFailure } from './new-file.ts';
-import { openDatabase } from './open-database.ts';
+import { stateOf } from './open-database.ts';
 import { errorText } from './sqlite-failure.ts';
 import { verify } from './verify.ts';
 
@@ -44,13 +44,20 @@ export async function restoreSqliteStore(from: string, to: string): Promise<Rest
       ? done({ path: to, records: records.value })
       : refused(targetExists(to));
   } catch (error) {
-    const failure = writeFailure(error);
-    if (failure === undefined) throw error;
-    const name = failure === 'full' ? 'target_is_full' : 'cannot_write';
-    return refused({ name, detail: errorText(error) });
+    return refused(failureRefusal(error, from));
   } finally {
-    rmSync(part, { force: true });
+    for (const file of [part, `${part}-wal`, `${part}-shm`]) rmSync(file, { force: true });
   }
+}
+
+function failureRefusal(error: unknown, from: string): RestoreRefusal {
+  const failure = writeFailure(error);
+  if (failure === undefined) throw error;
+  const detail = errorText(error);
+  if (failure === 'damaged') {
+    return { name: 'backup_is_unreadable', detail: `${from} cannot be read (${detail})` };
+  }
+  return { name: failure === 'full' ? 'target_is_full' : 'cannot_write', detail };
 }
 
 function whyNot(from: string, to: string): RestoreRefusal | undefined {
@@ -68,23 +75,30 @@ function targetExists(path: string): RestoreRefusal {
   return { name: 'target_exists', detail: `${path} is there already; choose a new name` };
 }
 
-/** Opens the copy as a store would be opened, and compares all of it with the backup. */
+/** Verifies the copy and compares all of it with the backup; answers how many records it has. */
 function checkCopy(from: string, part: string): Outcome<number, RestoreRefusal> {
-  const opened = openDatabase(part);
-  if (!opened.ok) {
-    const detail = opened.refusal.message.replaceAll(part, from);
-    return refused({ name: 'backup_is_unreadable', detail });
-  }
-  const copy = opened.value.db;
+  const copy = new DatabaseSync(part, { readOnly: true });
   const original = new DatabaseSync(from, { readOnly: true });
   try {
+    const why = stateRefusal(copy, from);
+    if (why !== undefined) return refused(why);
     const [fault] = verify(copy).damage;
     if (fault !== undefined) return refused({ name: 'backup_is_damaged', detail: fault });
-    const { records, difference } = compareCopy(original, copy);
+    const { records, difference } = compareCopy(original, copy, headsOf(original));
     if (difference === undefined) return done(records);
     return refused({ name: 'copy_differs', detail: difference });
   } finally {
     original.close();
     copy.close();
   }
+}
+
+function stateRefusal(copy: DatabaseSync, from: string): RestoreRefusal | undefined {
+  const words = {
+    empty: `${from} is empty; choose another file`,
+    foreign: `${from} is not a Cratebook backup; choose another file`,
+    newer: `${from} was written by a newer Cratebook; install that one to restore it`,
+  };
+  const state = stateOf(copy);
+  return state === 'ours' ? undefined : { name: 'backup_is_unreadable', detail: words[state] };
 }

@@ -22,8 +22,6 @@ export const settings: readonly Setting[] = [
   { pragma: 'synchronous', set: 'full', kept: (value) => value === 2 },
   { pragma: 'foreign_keys', set: 'on', kept: (value) => value === 1 },
   { pragma: 'busy_timeout', set: BUSY_MS, kept: (value) => Number(value) >= BUSY_MS },
-  // One process holds the file; the system lets go of the lock when it dies, even by kill -9.
-  { pragma: 'locking_mode', set: 'exclusive', kept: (value) => value === 'exclusive' },
   // Damaged pages are noticed when they are read.
   { pragma: 'cell_size_check', set: 'on', kept: (value) => value === 1 },
   { pragma: 'wal_autocheckpoint', set: WAL_PAGES, kept: (value) => value === WAL_PAGES },
