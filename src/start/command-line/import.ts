@@ -33,7 +33,7 @@ Examples
     const opened = await openSqliteStore(storeFile(folder));
     if (!opened.ok) throw new Stop(opened.refusal.message);
     try {
-      const appended = await addTo(opened.value, read, sourceName(path));
+      const appended = await importInto(opened.value, read, sourceName(path));
       const [added, already] = [appended.added.length, appended.already.length];
       const { group = '', season = '' } = read.header ?? {};
       if (given.has('json')) await writeJson(outlet, { group, season, added, already });
@@ -51,7 +51,9 @@ function expectReadable(read: BookRead, source: string): void {
   if (error !== undefined) throw new Stop(`${findingLine(error, source)}; nothing was added`);
 }
 
-async function addTo(store: Store, read: BookRead, source: string): Promise<Appended> {
+/** Adds what was read to its book in the store, or throws a Stop and leaves it as it was. */
+export async function importInto(store: Store, read: BookRead, source: string): Promise<Appended> {
+  expectReadable(read, source);
   if (read.header === undefined) throw new Stop(`${source}: not a book; nothing was added`);
   const { group, season } = read.header;
   const known = (await store.books()).some(
