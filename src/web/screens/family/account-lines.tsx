@@ -36,7 +36,7 @@ export function AccountLines({ account }: { readonly account: FamilyAccount }) {
   return (
     <div class="stack stack-lines">
       <Table
-        caption={`${account.lines.length} lines`}
+        caption={`Statement of ${account.name}, ${account.lines.length} lines`}
         hideCaption
         rows={account.lines.map((line, place) => ({ ...line, place }))}
         keyOf={(line) => `${line.place}`}

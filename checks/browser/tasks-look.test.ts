@@ -1,0 +1,91 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { recordsOf } from './book-records.ts';
+import {
+  applyTextSpacing,
+  axeFindings,
+  NARROW,
+  type OpenedApp,
+  openApp,
+  PHONE,
+  reflowAt320,
+  WIDE,
+} from './harness.ts';
+
+/** Every task screen with the demo season: axe, sideways scroll, and the size of what is tapped. */
+const PATHS = [
+  '/families',
+  '/families/bergstrom',
+  '/statements',
+  '/stalls',
+  '/stalls/market-0213',
+  '/count',
+  '/set-up',
+  '/set-up/season',
+  '/set-up/paste',
+  '/set-up/families',
+  '/set-up/sellers',
+  '/set-up/hosts',
+  '/set-up/neighbours',
+  '/set-up/stalls',
+  '/set-up/prize-steps',
+  '/set-up/proceeds',
+  '/set-up/holds',
+  '/products',
+  '/prizes',
+  '/closing',
+  '/closing/close',
+];
+
+describe('the task screens', () => {
+  let app: OpenedApp;
+
+  beforeAll(async () => {
+    app = await openApp({ book: 'demo' });
+    const count = (await recordsOf(app, 'count')).at(-1);
+    PATHS.push(`/count/${count?.id ?? ''}`);
+  });
+  afterAll(() => app.close());
+
+  it.each(['light', 'dark'] as const)('axe finds nothing on any of them, %s', async (scheme) => {
+    await app.page.emulateMedia({ colorScheme: scheme });
+    // Each width once a scheme: 320 and 1280 in the light, 390 in the dark.
+    for (const size of scheme === 'light' ? [NARROW, WIDE] : [PHONE]) {
+      await app.page.setViewportSize(size);
+      for (const path of PATHS) {
+        await app.goto(path);
+        await app.page.getByRole('heading', { level: 1 }).waitFor();
+        expect([path, size.width, await axeFindings(app.page)]).toEqual([path, size.width, []]);
+      }
+    }
+  });
+
+  it('does not scroll sideways at 320 px, also with the text spacing of WCAG 1.4.12', async () => {
+    for (const path of PATHS) {
+      await app.goto(path);
+      await app.page.getByRole('heading', { level: 1 }).waitFor();
+      expect([path, await reflowAt320(app.page)]).toEqual([path, { overflow: 0, widest: [] }]);
+      await applyTextSpacing(app.page);
+      expect([path, await reflowAt320(app.page)]).toEqual([path, { overflow: 0, widest: [] }]);
+    }
+  });
+
+  it('has buttons of 44 px, and nothing to tap below 24 px (WCAG 2.5.8)', async () => {
+    await app.page.setViewportSize(PHONE);
+    for (const path of PATHS) {
+      await app.goto(path);
+      await app.page.getByRole('heading', { level: 1 }).waitFor();
+      const small = await app.page.evaluate(() =>
+        [...document.querySelectorAll('main button, main input, main select, main summary')]
+          .filter((element) => element.checkVisibility())
+          .map((element) => {
+            const { height } = element.getBoundingClientRect();
+            const least = element.classList.contains('button') ? 43.5 : 23.5;
+            return height < least ? `${element.outerHTML.slice(0, 90)}: ${height}` : '';
+          })
+          .filter((found) => found !== ''),
+      );
+      expect([path, small]).toEqual([path, []]);
+    }
+    expect(app.complaints).toEqual([]);
+  });
+});
