@@ -81,7 +81,7 @@ const GOODS_WORDS: Partial<Record<PlaceId, string>> = {
 };
 
 function goods(units: number, words: string): PlaceFigure {
-  const noun = units === 1 ? 'unit' : 'units';
+  const noun = Math.abs(units) === 1 ? 'unit' : 'units';
   const meaning = units < 0 ? 'more out than in' : words;
   return {
     about: 'goods',

@@ -5,7 +5,6 @@ import type { Lines } from '../records/fields.ts';
 import type { BookRecord, Kind, RecordOf } from '../records/record.ts';
 import { productName, sellerName, stallName } from './account-name.ts';
 import { dayText } from './day-text.ts';
-import { kindNames } from './kind-name.ts';
 import { moneyText, unitsText } from './money-text.ts';
 
 /**
@@ -194,9 +193,4 @@ function proceedsSteps({ steps }: RecordOf<'proceeds'>, tell: Telling): string {
 
 function neighbour(id: string, tell: Telling): string {
   return tell.setup.neighbours.get(id)?.name ?? id;
-}
-
-/** The kind's own words, the start of every sentence of that kind where it fits. */
-export function kindName(kind: Kind): string {
-  return kindNames[kind];
 }

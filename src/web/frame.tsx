@@ -27,8 +27,7 @@ export function Frame(props: { readonly damage: readonly string[]; readonly onSh
           aria-label={`${book.name} all books`}
           onClick={props.onShelf}
         >
-          <span class="head-name">{book.name}</span>
-          <span class="head-switch">all books</span>
+          <span class="head-name">{book.name}</span> <span class="head-switch">all books</span>
         </button>
         <Pages />
       </header>

@@ -115,8 +115,11 @@ function paramsOf(pattern: string, path: string): Record<string, string> | undef
   const params: Record<string, string> = {};
   for (const [place, part] of wanted.entries()) {
     const said = given[place] ?? '';
-    if (part.startsWith(':')) params[part.slice(1)] = decodeURIComponent(said);
-    else if (part !== said) return undefined;
+    if (part.startsWith(':')) {
+      // A broken escape in an address that somebody typed is no page, not a fault.
+      if (!/^(?:[^%]|%[0-7][0-9A-Fa-f])+$/.test(said)) return undefined;
+      params[part.slice(1)] = decodeURIComponent(said);
+    } else if (part !== said) return undefined;
   }
   return params;
 }

@@ -36,16 +36,6 @@ export function FamilyPicker(props: PickerProps) {
   return named(props, families, (record) => record.family, 'Choose a family');
 }
 
-export function NeighbourPicker(props: PickerProps) {
-  const { neighbours } = useBook().ledger.setup;
-  return named(props, neighbours, (record) => record.neighbour, 'Choose a neighbour group');
-}
-
-export function HostPicker(props: PickerProps) {
-  const { hosts } = useBook().ledger.setup;
-  return named(props, hosts, (record) => record.host, 'Choose a host shop');
-}
-
 function named<R extends { readonly name: string }>(
   props: PickerProps,
   records: ReadonlyMap<string, R>,

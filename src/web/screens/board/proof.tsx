@@ -59,7 +59,8 @@ function SumBar(props: {
       <ul class="sum-bar-words">
         {shown.map(({ part, amount }) => (
           <li key={part}>
-            {proofPartName(part, props.side)} {props.text(amount)}
+            {proofPartName(part, props.side)} {props.text(Math.abs(amount))}
+            {amount < 0 && ' more out than in'}
           </li>
         ))}
       </ul>

@@ -1,0 +1,119 @@
+import { expect, test } from 'vitest';
+import { done, refused } from '../base/outcome.ts';
+import { seeded } from '../base/seeded.ts';
+import { testBook } from '../ledger/test-book.ts';
+import type { BookRecord } from '../records/record.ts';
+import { Book, type Machine } from './book.ts';
+import { type Connection, NO_ANSWER } from './connection.ts';
+
+const made = testBook({ honey: 800 }, ['ada']);
+const fee = { kind: 'bank-fee', date: '2027-02-03', cents: 350 } as const;
+
+/** A server in memory whose next answer can be lost on the way, before or after it has written. */
+function server() {
+  const kept: BookRecord[] = [...made.setup];
+  const trouble: { next: 'none' | 'lost' | 'refuse' } = { next: 'none' };
+  const connection: Connection = {
+    openSession: async () => done(undefined),
+    books: async () => done({ books: [], damage: [] }),
+    makeBook: async (book) => done({ book: 'cratebook/1', ...book }),
+    recordsAfter: async (_book, after) =>
+      done({
+        records: kept.slice(after).map((record, at) => ({ arrival: after + at + 1, record })),
+        last: kept.length,
+      }),
+    append: async (_book, records) => {
+      const how = trouble.next;
+      trouble.next = 'none';
+      if (how === 'refuse') return refused({ name: 'season_is_closed', message: 'Closed.' });
+      const fresh = records.filter((record) => !kept.some(({ id }) => id === record.id));
+      kept.push(...fresh);
+      if (how === 'lost') return refused({ name: NO_ANSWER, message: 'No answer.' });
+      const first = kept.length - fresh.length + 1;
+      return done({
+        added: fresh.map((record, at) => ({ arrival: first + at, id: record.id })),
+        already: [],
+      });
+    },
+  };
+  return { kept, trouble, connection };
+}
+
+function machine(): Machine {
+  const random = seeded(5);
+  // The clock stands still: ids and times must be apart all the same.
+  return { now: () => 1_800_000_000_000, random: random.bytes, today: () => '2027-02-03' };
+}
+
+async function openBook(connection: Connection): Promise<Book> {
+  const opened = await Book.open({ group: 'g', season: 's' }, connection, machine());
+  if (!opened.ok) throw new Error(opened.refusal.message);
+  return opened.value;
+}
+
+test('what is added is in the ledger once the server has it', async () => {
+  const { kept, connection } = server();
+  const book = await openBook(connection);
+  const before = book.version.value;
+  const answer = await book.append([fee]);
+  expect(answer.ok).toBe(true);
+  expect(book.ledger.balances.moneyOf('fees')).toBe(350);
+  expect(book.version.value).toBeGreaterThan(before);
+  expect(kept.at(-1)).toMatchObject({ ...fee, by: 'manager' });
+});
+
+test('records of one tap follow each other in time', async () => {
+  const { kept, connection } = server();
+  const book = await openBook(connection);
+  await book.append([fee, { ...fee, cents: 1 }]);
+  const [first, second] = kept.slice(-2);
+  expect((first?.at ?? '') < (second?.at ?? '')).toBe(true);
+});
+
+test('the same drafts twice at once are one record', async () => {
+  const { kept, connection } = server();
+  const book = await openBook(connection);
+  await Promise.all([book.append([fee]), book.append([fee])]);
+  expect(kept.filter(({ kind }) => kind === 'bank-fee')).toHaveLength(1);
+});
+
+test('the same drafts again after a lost answer are the same record', async () => {
+  const { kept, trouble, connection } = server();
+  const book = await openBook(connection);
+  trouble.next = 'lost';
+  expect((await book.append([fee])).ok).toBe(false);
+  expect((await book.append([fee])).ok).toBe(true);
+  expect(kept.filter(({ kind }) => kind === 'bank-fee')).toHaveLength(1);
+  expect(book.ledger.balances.moneyOf('fees')).toBe(350);
+});
+
+test('the same drafts later, after an answer, are another record', async () => {
+  const { kept, connection } = server();
+  const book = await openBook(connection);
+  await book.append([fee]);
+  await book.append([fee]);
+  expect(kept.filter(({ kind }) => kind === 'bank-fee')).toHaveLength(2);
+});
+
+test('a refusal adds nothing and is handed back', async () => {
+  const { trouble, connection } = server();
+  const book = await openBook(connection);
+  trouble.next = 'refuse';
+  expect(await book.append([fee])).toMatchObject({ ok: false, refusal: { message: 'Closed.' } });
+  expect(book.ledger.balances.moneyOf('fees')).toBe(0);
+});
+
+test('what others wrote in between arrives with the own record', async () => {
+  const { kept, connection } = server();
+  const book = await openBook(connection);
+  kept.push(made.movement('payment', { seller: 'ada', tender: 'cash', cents: 100 }));
+  await book.append([fee]);
+  expect(book.ledger.balances.moneyOf('cashbox')).toBe(100);
+});
+
+test('supposing shows balances as they would be and leaves the book as it is', async () => {
+  const { connection } = server();
+  const book = await openBook(connection);
+  expect(book.supposing([fee]).balances.moneyOf('fees')).toBe(350);
+  expect(book.ledger.balances.moneyOf('fees')).toBe(0);
+});
