@@ -1,3 +1,4 @@
+import { availableParallelism, loadavg } from 'node:os';
 import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
 import { paperPdfs } from '../src/paper/paper-batch.ts';
 import { PaperPrinter } from '../src/paper/paper-printer.ts';
@@ -62,6 +63,9 @@ console.log(`${papers.length} statements, ${(lines / papers.length).toFixed(1)} 
 ${pages} pages, ${(bytes / papers.length / 1024).toFixed(0)} KB each`);
 console.log(`rows and words: ${dataMs.toFixed(0)} ms of ${seconds.toFixed(2)} s in all`);
 console.log(`marked PDF/UA-1 and passed by the typesetter's check: ${good} of ${papers.length}`);
+console.log(
+  `machine: ${availableParallelism()} cores, load ${(loadavg()[0] ?? 0).toFixed(1)} before the end`,
+);
 console.log(`rate: ${rate.toFixed(0)} a second (goal ${GOAL_PER_SECOND})`);
 console.log(`peer, a new compiler a paper: ${fresh.toFixed(0)} a second; ours is \
 ${(rate / fresh).toFixed(1)} times that`);

@@ -128,7 +128,7 @@ describe('the season proof on paper', () => {
     expect(places?.rows[0]).toEqual(['honey', '29', '0', '0', '0', '7', '36', 'agrees']);
     expect(places?.totals?.[0]).toEqual(['Total', '29', '0', '0', '0', '7', '36', 'agrees']);
     expect(blocksOf(paper, 'lead')[0]?.text).toBe(
-      '36 units came in, and all of them are accounted for.',
+      '36 units to account for, and all of them are accounted for.',
     );
     expect(blocksOf(paper, 'signatures')[0]?.places).toHaveLength(2);
   });

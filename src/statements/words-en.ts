@@ -170,9 +170,9 @@ export const wordsEn = {
 
   proof: {
     title: 'Season proof',
-    agrees: (units: string) => `${units} units came in, and all of them are accounted for.`,
+    agrees: (units: string) => `${units} units to account for, and all of them are accounted for.`,
     differs: (units: string, products: string) =>
-      `${units} units came in. ${products} do not agree yet.`,
+      `${units} units to account for. Not agreeing yet: ${products}.`,
     cameIn: 'What came in (units)',
     places: 'Where it is (units)',
     delivered: 'Delivered',
