@@ -90,7 +90,7 @@ describe('goods', () => {
 describe('online orders and gift units', () => {
   const order = { order: 'O-1', lines, gifts: { jam: 2 }, paid: WORTH + 1300 };
 
-  it('shipped, with a seller: the seller is ahead by the gift units until they are recorded', () => {
+  it('shipped, with a seller: the seller is ahead by the gifts until they are recorded', () => {
     expectPosted([book.movement('online', { ...order, seller: 'ada', sent: 'post' })], {
       money: { 'owed:ada': -1300, supplier: 1300 },
       credit: moved('issued', 'seller:ada'),
@@ -220,7 +220,7 @@ describe('money', () => {
     });
   });
 
-  it('a bounce follows the payment through its edits, and posts only its fee once it is removed', () => {
+  it('a bounce follows the payment through its edits; once removed, only its fee stays', () => {
     const edit = book.movement('payment', {
       seller: 'ada',
       tender: 'cheque',
