@@ -12,13 +12,13 @@ import { itemsOf, partOf } from './schema-node.ts';
  * field twice and no number that reading changed, since these only make a line longer.
  */
 
-/** The value's length as compact JSON, or NOT_SURE. */
+/** The value's length as compact JSON, NOT_SURE, or NaN where it is fine but of no one length. */
 type Look = (value: unknown) => number;
 
 export const NOT_SURE = -1;
 
-/** Numbers that can be written shorter than by their digits (1e3) are made to fit no length. */
-const MAYBE_SHORTER = 0.5;
+/** A number that can be written shorter than by its digits (1e3) makes its record fit no length. */
+const MAYBE_SHORTER = Number.NaN;
 
 const looks = new Map<string, Look>();
 
@@ -72,7 +72,8 @@ function textLook(schema: unknown): Look {
   if (least > 1) return notSure;
   return (value) => {
     if (typeof value !== 'string' || value.length < least || value.length > most) return NOT_SURE;
-    return value.length >= 13 && hasCardNumber(value) ? NOT_SURE : value.length + 2;
+    if (value.length >= 13 && hasCardNumber(value)) return NOT_SURE;
+    return value.includes('\0') || !value.isWellFormed() ? NOT_SURE : value.length + 2;
   };
 }
 
