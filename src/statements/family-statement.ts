@@ -31,11 +31,7 @@ export function familyStatement(
     ],
     blocks: [
       { block: 'lead', text: statementSentence(account.totals, account.stillToPay, texts) },
-      {
-        block: 'beside',
-        first: [{ block: 'heading', text: words.statement.howItAddsUp }, sumTable(account, texts)],
-        second: sellerBlocks(account, texts),
-      },
+      ...sumBlocks(account, texts),
       { block: 'heading', text: words.statement.everyLine },
       linesBlock(account, texts),
       {
@@ -109,19 +105,26 @@ function sumTable(account: FamilyAccount, texts: PaperTexts): Block {
   };
 }
 
-/** With several sellers, what each owes and has in credit; with one, its credit in a sentence. */
+/** The sum, and credit: for several sellers beside it, with what each of them owes. */
+function sumBlocks(account: FamilyAccount, texts: PaperTexts): Block[] {
+  const { words } = texts;
+  const sum: Block[] = [
+    { block: 'heading', text: words.statement.howItAddsUp },
+    sumTable(account, texts),
+  ];
+  if (account.sellers.length > 1) {
+    return [{ block: 'beside', first: sum, second: sellerBlocks(account, texts) }];
+  }
+  const credit = creditText(account.sellers[0]?.credit ?? {}, texts);
+  return [...sum, { block: 'words', text: words.statement.credit(credit) }];
+}
+
+function creditText(credit: Readonly<Record<string, number>>, texts: PaperTexts): string {
+  return texts.units(Object.values(credit).reduce((sum, units) => sum + units, 0));
+}
+
 function sellerBlocks(account: FamilyAccount, texts: PaperTexts): Block[] {
   const { words } = texts;
-  const creditOf = (credit: Readonly<Record<string, number>>) =>
-    texts.units(Object.values(credit).reduce((sum, units) => sum + units, 0));
-  const [only] = account.sellers;
-  if (only === undefined) return [];
-  if (account.sellers.length === 1) {
-    return [
-      { block: 'heading', text: words.statement.creditUnits },
-      { block: 'words', text: words.statement.credit(creditOf(only.credit)) },
-    ];
-  }
   return [
     { block: 'heading', text: words.statement.bySeller },
     {
@@ -134,7 +137,7 @@ function sellerBlocks(account: FamilyAccount, texts: PaperTexts): Block[] {
       ],
       rows: account.sellers.map((one) => [
         userText(one.name),
-        creditOf(one.credit),
+        creditText(one.credit, texts),
         runningText(one.stillToPay, texts),
       ]),
     },
