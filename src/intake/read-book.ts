@@ -51,6 +51,8 @@ export class BookReader implements LineListener {
   readonly #places = new IdTable();
   #header: Header | undefined;
   #isBook = true;
+  /** The first of the empty lines since the last record. */
+  #emptyLine: number | undefined;
 
   push(bytes: Uint8Array): void {
     if (this.#isBook) this.#lines.push(bytes);
@@ -80,7 +82,7 @@ export class BookReader implements LineListener {
   line(text: string, line: number, isWhole: boolean): void {
     if (!this.#isBook) return;
     if (line === 1) this.#headerLine(text);
-    else if (text.trim() === '') this.#emptyLine(line, isWhole);
+    else if (text.trim() === '') this.#emptyLine ??= line;
     else this.#recordLine(text, line, isWhole);
   }
 
@@ -91,6 +93,7 @@ export class BookReader implements LineListener {
   }
 
   #recordLine(text: string, line: number, isWhole: boolean): void {
+    this.#tellEmptyLine();
     const value = this.#parse(text, line, isWhole);
     if (value === undefined) return;
     const clean = cleanRecord(value, text);
@@ -130,9 +133,11 @@ export class BookReader implements LineListener {
     }
   }
 
-  /** The last line may be empty; another one loses nothing but may be a sign of lost lines. */
-  #emptyLine(line: number, isWhole: boolean): void {
-    if (!isWhole) return;
+  /** Empty lines at the end are fine; between records they may be a sign of lost ones. */
+  #tellEmptyLine(): void {
+    const line = this.#emptyLine;
+    if (line === undefined) return;
+    this.#emptyLine = undefined;
     const wanted = 'a record on every line; look whether one is missing here';
     this.#findings.add({ line, field: '', said: '', wanted, severity: 'warning' });
   }

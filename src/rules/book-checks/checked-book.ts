@@ -1,4 +1,4 @@
-import type { Finding } from '../../intake/finding.ts';
+import { type Finding, saidOf } from '../../intake/finding.ts';
 import type { FindingList } from '../../intake/finding-list.ts';
 import type { Ledger } from '../../ledger/ledger.ts';
 import type { BookRecord } from '../../records/record.ts';
@@ -33,5 +33,6 @@ export function about(
   said: unknown,
   wanted: string,
 ): Finding {
-  return { line: lineOf(book, record), record: record.id, field, said, wanted, severity };
+  const line = lineOf(book, record);
+  return { line, record: record.id, field, said: saidOf(said), wanted, severity };
 }

@@ -1,3 +1,4 @@
+import { fieldPath, saidOf } from '../../intake/finding.ts';
 import type { FindingList } from '../../intake/finding-list.ts';
 import type { BookRecord, RecordOf } from '../../records/record.ts';
 import { tables, WORDS } from '../named-things.ts';
@@ -21,8 +22,8 @@ export const namedThingsExist: BookCheck = (book, findings) => {
       findings.add({
         line: lineAt(book, index),
         record: record.id,
-        field: isKey ? `${field}.${id}` : field,
-        said: id,
+        field: isKey ? fieldPath([field, id]) : field,
+        said: saidOf(id),
         wanted: once
           ? `a ${WORDS[thing]} that was not removed`
           : `the id of a ${WORDS[thing]} of this book`,
