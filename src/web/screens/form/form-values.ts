@@ -14,7 +14,8 @@ import {
   typedMoney,
   typedWhole,
 } from '../../parts/typed.ts';
-import { type FieldForm, kindForms } from './kind-forms.ts';
+import type { FieldForm } from './field-form.ts';
+import { kindForms } from './kind-forms.ts';
 import { readRows, typeRows } from './row-values.ts';
 
 /**

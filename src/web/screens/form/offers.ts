@@ -5,8 +5,8 @@ import { dayText } from '../../../statements/day-text.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import type { Option } from '../../parts/field.tsx';
 import { typedLines } from '../../parts/typed.ts';
+import type { FieldForm, Thing } from './field-form.ts';
 import { linesTyped, type Typed } from './form-values.ts';
-import type { FieldForm, Thing } from './kind-forms.ts';
 
 /** What a form offers to tap instead of typing: amounts, and the things one may choose from. */
 

@@ -1,8 +1,8 @@
 import { done, type Outcome, refused } from '../../../base/outcome.ts';
 import type { FieldError } from '../../parts/notice.tsx';
 import { moneyToType, typedMoney, typedWhole } from '../../parts/typed.ts';
+import type { FieldForm, RowColumn } from './field-form.ts';
 import type { FormContext, Typed } from './form-values.ts';
-import type { FieldForm, RowColumn } from './kind-forms.ts';
 
 /** Rows of small fields in a form (shifts, lots, deadlines, steps): typed as `shifts.0.from`. */
 type RowsForm = Extract<FieldForm, { type: 'rows' }>;

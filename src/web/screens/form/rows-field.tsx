@@ -1,8 +1,8 @@
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import { fieldId } from '../../parts/field.tsx';
+import type { FieldForm, RowColumn } from './field-form.ts';
 import type { FormFieldProps } from './form-fields.tsx';
-import type { FieldForm, RowColumn } from './kind-forms.ts';
 import { rowCount, withoutRow } from './row-values.ts';
 
 /** Rows of small fields, like shifts; rows can be added and taken out. */

@@ -4,8 +4,8 @@ import { dayText } from '../../../statements/day-text.ts';
 import { moneyText, unitsText } from '../../../statements/money-text.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import { type Book, useBook } from '../../book.ts';
+import type { FieldForm } from '../form/field-form.ts';
 import { fieldsOf } from '../form/form-values.ts';
-import type { FieldForm } from '../form/kind-forms.ts';
 import { WrittenBy } from './written-by.tsx';
 
 /** Every field of a record in words, those that no form knows among them. */
