@@ -1,4 +1,5 @@
 import '../../styles/tasks.css';
+import type { Setup } from '../../../ledger/setup.ts';
 import { type CountedProduct, countDifference } from '../../../questions/count-difference.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import { productName } from '../../../statements/account-name.ts';
@@ -31,43 +32,6 @@ export function CountResultScreen({ params }: ScreenProps) {
 function CountResult({ count }: { readonly count: RecordOf<'count'> }) {
   const { ledger } = useBook();
   const answer = countDifference(ledger, count);
-  const columns: readonly Column<CountedProduct>[] = [
-    { head: 'Product', cell: ({ product }) => productName(ledger.setup, product) },
-    {
-      head: 'Counted',
-      number: true,
-      cell: ({ counted }) =>
-        counted === undefined ? (
-          <span class="soft">not counted</span>
-        ) : (
-          <>
-            <span class="only-narrow">counted </span>
-            <Units units={counted} plain />
-          </>
-        ),
-    },
-    {
-      head: 'By the book',
-      number: true,
-      cell: ({ book }) => (
-        <>
-          <span class="only-narrow">by the book </span>
-          <Units units={book} plain />
-        </>
-      ),
-    },
-    {
-      head: 'Difference',
-      number: true,
-      cell: (product) =>
-        product.state === 'not-counted' ? (
-          ''
-        ) : (
-          <Difference amount={product.difference} of="units" />
-        ),
-    },
-    { head: 'What to do', cell: (product) => <NextSteps product={product} date={count.date} /> },
-  ];
   return (
     <Page
       title={`Count of ${dayText(count.date)}`}
@@ -103,7 +67,7 @@ function CountResult({ count }: { readonly count: RecordOf<'count'> }) {
           caption="Counted against the book, in units"
           rows={answer.products}
           keyOf={(product) => product.product}
-          columns={columns}
+          columns={columnsOf(ledger.setup, count.date)}
         />
       </div>
       <p class="soft">
@@ -115,6 +79,46 @@ function CountResult({ count }: { readonly count: RecordOf<'count'> }) {
       </p>
     </Page>
   );
+}
+
+function columnsOf(setup: Setup, date: string): readonly Column<CountedProduct>[] {
+  return [
+    { head: 'Product', cell: ({ product }) => productName(setup, product) },
+    {
+      head: 'Counted',
+      number: true,
+      cell: ({ counted }) =>
+        counted === undefined ? (
+          <span class="soft">not counted</span>
+        ) : (
+          <>
+            <span class="only-narrow">counted </span>
+            <Units units={counted} plain />
+          </>
+        ),
+    },
+    {
+      head: 'By the book',
+      number: true,
+      cell: ({ book }) => (
+        <>
+          <span class="only-narrow">by the book </span>
+          <Units units={book} plain />
+        </>
+      ),
+    },
+    {
+      head: 'Difference',
+      number: true,
+      cell: (product) =>
+        product.state === 'not-counted' ? (
+          ''
+        ) : (
+          <Difference amount={product.difference} of="units" />
+        ),
+    },
+    { head: 'What to do', cell: (product) => <NextSteps product={product} date={date} /> },
+  ];
 }
 
 function NextSteps(props: { readonly product: CountedProduct; readonly date: string }) {
