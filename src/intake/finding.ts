@@ -1,4 +1,4 @@
-import { hasCardNumber } from '../records/card-number.ts';
+import { holdsCardNumber } from './card-text.ts';
 
 /**
  * What is not right about something that was read: where it is, what was said, what is wanted.
@@ -42,8 +42,9 @@ export function findingLine(finding: Finding, source: string): string {
  * an object becomes words, and a card number is never repeated.
  */
 export function saidOf(value: unknown): unknown {
-  if (typeof value === 'string') return hasCardNumber(value) ? HIDDEN : cut(value, SAID_MAX);
-  if (typeof value === 'number') return hasCardNumber(String(value)) ? HIDDEN : plainNumber(value);
+  if (typeof value === 'string') return holdsCardNumber(value) ? HIDDEN : cut(value, SAID_MAX);
+  if (typeof value === 'number')
+    return holdsCardNumber(String(value)) ? HIDDEN : plainNumber(value);
   if (Array.isArray(value)) return `a list of ${value.length}`;
   if (typeof value === 'object' && value !== null) return 'an object';
   return value;
@@ -52,7 +53,7 @@ export function saidOf(value: unknown): unknown {
 /** A field's path as text, safe to show; a part that holds a card number is not repeated. */
 export function fieldPath(parts: readonly (string | number)[]): string {
   const path = parts.join('.');
-  return hasCardNumber(path) ? HIDDEN : cut(path.replace(BREAKS, ' '), FIELD_MAX);
+  return holdsCardNumber(path) ? HIDDEN : cut(path.replace(BREAKS, ' '), FIELD_MAX);
 }
 
 /** JSON has no infinity: it would be shown as null. */

@@ -1,6 +1,6 @@
-import { hasCardNumber } from '../records/card-number.ts';
 import { isKind } from '../records/record.ts';
 import { recordSchemas } from '../records/schema.ts';
+import { holdsCardNumber } from './card-text.ts';
 import { itemsOf, partOf } from './schema-node.ts';
 
 /**
@@ -72,7 +72,7 @@ function textLook(schema: unknown): Look {
   if (least > 1) return notSure;
   return (value) => {
     if (typeof value !== 'string' || value.length < least || value.length > most) return NOT_SURE;
-    if (value.length >= 13 && hasCardNumber(value)) return NOT_SURE;
+    if (holdsCardNumber(value)) return NOT_SURE;
     return value.includes('\0') || !value.isWellFormed() ? NOT_SURE : value.length + 2;
   };
 }
