@@ -1,8 +1,8 @@
 import { canonicalText } from '../base/canonical-text.ts';
 import { IdTable } from '../base/id-table.ts';
-import { hasCardNumber } from '../records/card-number.ts';
 import { BOOK_VERSION, type Header } from '../records/header.ts';
 import type { BookRecord } from '../records/record.ts';
+import { holdsCardNumber } from './card-text.ts';
 import { type Finding, saidOf } from './finding.ts';
 import { FindingList } from './finding-list.ts';
 import { examineJsonText } from './json-text.ts';
@@ -206,7 +206,7 @@ function isHeaderLike(value: unknown): value is object {
 
 /** The text about the place where it stops being JSON, so that it can be found. */
 function nearFault(text: string, error: unknown): unknown {
-  if (text.length <= NEAR_WHOLE || hasCardNumber(text)) return saidOf(text);
+  if (text.length <= NEAR_WHOLE || holdsCardNumber(text)) return saidOf(text);
   const at = /position (\d+)/.exec(error instanceof Error ? error.message : '')?.[1];
   const start = at === undefined ? text.length : Number(at);
   return `…${text.slice(Math.max(0, start - 40), start + 20).toWellFormed()}`;

@@ -1,4 +1,4 @@
-import { hasCardNumber } from '../records/card-number.ts';
+import { holdsCardNumber } from './card-text.ts';
 import { type Finding, fieldPath, saidOf } from './finding.ts';
 import type { FieldForm, Fields } from './record-form.ts';
 import type { Place } from './schema-findings.ts';
@@ -11,14 +11,8 @@ import type { Place } from './schema-findings.ts';
 type Path = readonly (string | number)[];
 
 const DEPTH_MAX = 16;
-/** Shorter text than the shortest card number needs no look. */
-const CARD_DIGITS_MIN = 13;
 const NO_CARD = 'no payment card number here: leave it out, or keep only the last four digits';
 const NO_BROKEN = 'text without NUL or half characters';
-
-function mayHoldCard(text: string): boolean {
-  return text.length >= CARD_DIGITS_MIN && hasCardNumber(text);
-}
 
 /** Everything there is to tell about a record beyond its schema, field by field. */
 export function partFindings(value: object, fields: Fields, place: Place): Finding[] {
@@ -57,7 +51,7 @@ class Look {
   }
 
   #text(text: string, isFree: boolean, path: Path): void {
-    if (isFree && mayHoldCard(text)) this.#add('error', path, saidOf(text), NO_CARD);
+    if (isFree && holdsCardNumber(text)) this.#add('error', path, saidOf(text), NO_CARD);
     else if (text.includes('\0') || !text.isWellFormed()) {
       this.#add('error', path, saidOf(text), NO_BROKEN);
     }
@@ -73,11 +67,11 @@ class Look {
   #unknown(key: string, part: unknown, path: Path): void {
     if (key === '__proto__') {
       this.#add('error', path, '__proto__', 'another name for the field: this one is reserved');
-    } else if (mayHoldCard(key)) {
+    } else if (holdsCardNumber(key)) {
       this.#add('error', path, saidOf(key), NO_CARD);
     } else if (typeof part === 'string') {
       this.#text(part, true, path);
-    } else if (typeof part === 'number' && mayHoldCard(String(part))) {
+    } else if (typeof part === 'number' && holdsCardNumber(String(part))) {
       this.#add('error', path, saidOf(part), NO_CARD);
     } else if (typeof part === 'object' && part !== null) {
       if (path.length > DEPTH_MAX) {
