@@ -36,7 +36,7 @@ test('the first run offers the made-up season, which opens on the places', async
   expect(await total(app)).toMatch(/712 units in = 712 accounted for ✓/);
 });
 
-test('an empty season takes four questions, names what is missing, and keeps what was typed', async () => {
+test('an empty season takes four questions, and keeps what was typed', async () => {
   const app = await open({ book: 'none' });
   await app.page.getByLabel('What is the group called?').fill('Wrenfield Young Rowers');
   await press(app.page, 'Start an empty season');
@@ -139,7 +139,7 @@ test('what the server refuses is shown in the form', async () => {
   app.complaints.length = 0;
 });
 
-test('every number opens into its records, and a record can be edited where it is found', async () => {
+test('every number opens into its records, to be edited where they are found', async () => {
   const app = await open({ book: 'demo', viewport: WIDE });
   await app.page.getByRole('link', { name: /^Stockroom \d/ }).click();
   await heading(app).getByText('Stockroom').waitFor();

@@ -45,7 +45,7 @@ describe('a blind count', () => {
     expect((await reflowAt320(page)).overflow).toBe(0);
   });
 
-  it('tells each product apart once it is in: 1 short is never set off against 2 over', async () => {
+  it('tells each product apart once it is in: 1 short is not set off against 2 over', async () => {
     const { page } = app;
     await page.getByLabel('First counter').fill('Robin Marsh');
     await page.getByLabel('Second counter').fill('Sam Winter');

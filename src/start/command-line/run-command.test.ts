@@ -46,7 +46,7 @@ async function run(args: readonly string[], input = ''): Promise<Ran> {
 }
 
 describe('answers for programs have the keys of the contract', () => {
-  it('balances: the ledger by product and account, also as of a day and from standard input', async () => {
+  it('balances: by product and account, also as of a day and from standard input', async () => {
     const ledger = Ledger.of(demoSeason());
     const now = await run(['balances', book, '--json']);
     expect(JSON.parse(now.out)).toEqual(ledger.balances.toAccounts());
