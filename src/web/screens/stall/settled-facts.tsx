@@ -28,9 +28,14 @@ export function SettledFacts(props: {
     { head: 'Product', cell: (sold) => productName(ledger.setup, sold.product) },
     units('Out', (sold) => sold.out),
     units('Back', (sold) => sold.back),
-    units('Damaged', (sold) => sold.damaged),
+    { ...units('Damaged', (sold) => sold.damaged), wide: true },
     units('Sold', (sold) => sold.sold),
-    { head: 'Price', number: true, cell: (sold) => <Money minor={sold.price} plain /> },
+    {
+      head: 'Price',
+      number: true,
+      wide: true,
+      cell: (sold) => <Money minor={sold.price} plain />,
+    },
     { head: 'Should have', number: true, cell: (sold) => <Money minor={sold.value} plain /> },
   ];
   return (
