@@ -25,7 +25,7 @@ export interface Amount {
 }
 
 /** A workbook is one piece in memory: beyond this, CSV is the way. */
-export const WORKBOOK_ROWS_MAX = 250_000;
+export const WORKBOOK_ROWS_MAX = 150_000;
 
 export type SheetsRefusal = { readonly name: 'too_many_rows'; readonly most: number };
 
