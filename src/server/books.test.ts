@@ -225,6 +225,25 @@ describe('a book file', () => {
     expect((await server.get('/api/books/wrenfield/other/records')).status).toBe(404);
   });
 
+  test('that names what nobody set up is refused whole, unless the book here has it', async () => {
+    const { text } = await server.get(`${path}/file`);
+    const header = text.split('\n')[0];
+    const alone = `${header}\n${JSON.stringify(goodsOut)}\n`;
+    const other = await testServer();
+    const refusal = await other.post(`${path}/file`, alone, BOOK_FILE_TYPE);
+    expect(refusal.status).toBe(422);
+    expect(refusal.json).toMatchObject({
+      findings: [
+        { line: 2, field: 'seller' },
+        { line: 2, field: 'lines.honey' },
+      ],
+    });
+    expect((await other.get('/api/books')).json).toMatchObject({ books: [] });
+    await other.post(`${path}/file`, text, BOOK_FILE_TYPE);
+    expect((await other.post(`${path}/file`, alone, BOOK_FILE_TYPE)).status).toBe(200);
+    await other.stop();
+  });
+
   test('is not taken as JSON, nor JSON as a book file', async () => {
     const { text } = await server.get(`${path}/file`);
     expect((await server.post(`${path}/file`, text)).status).toBe(415);

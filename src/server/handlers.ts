@@ -10,6 +10,7 @@ import { writeBook } from '../intake/write-book.ts';
 import type { Appended, BookName } from '../journal/journal.ts';
 import { BOOK_VERSION, type Header } from '../records/header.ts';
 import type { BookRecord } from '../records/record.ts';
+import { acceptBook } from '../rules/accept-book.ts';
 import { description } from './description.ts';
 import type { KeptBook, Library, NotAppended } from './library.ts';
 import { printPaper } from './papers.ts';
@@ -164,10 +165,13 @@ async function exportFile(
 
 async function importFile(library: Library, asked: Asked): Promise<Outcome<Response, Problem>> {
   // A body that no shape names comes as its bytes.
-  const { header, records, findings } = readBook([asked.body as Uint8Array]);
-  const errors = findings.filter((finding) => finding.severity === 'error');
-  if (header === undefined || errors.length > 0) return refused(withFindings(errors));
+  const read = readBook([asked.body as Uint8Array]);
   const name = bookNameOf(asked);
+  const known = await library.find(name);
+  const already = known === undefined ? [] : (await known.ledger()).standing.records();
+  const accepted = acceptBook(read, already);
+  if (!accepted.ok) return refused(withFindings(accepted.refusal));
+  const { header, records } = accepted.value;
   if (header.group !== name.group || header.season !== name.season) {
     const message = `This file is the book ${header.group} ${header.season}. Add it to that one.`;
     return refused(problem('other_book', message));
