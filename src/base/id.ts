@@ -1,5 +1,8 @@
 import { assert } from './assert.ts';
 
+/** Characters of a short id chosen by the group, at most. */
+export const ID_TEXT_MAX = 64;
+
 /** UUID version 7 of RFC 9562 section 5.7, in either case. */
 export const UUID7_PATTERN =
   '[0-9a-fA-F]{8}-[0-9a-fA-F]{4}-7[0-9a-fA-F]{3}-[89abAB][0-9a-fA-F]{3}-[0-9a-fA-F]{12}';

@@ -1,4 +1,4 @@
-import { ID_TEXT_MAX } from '../records/fields.ts';
+import { ID_TEXT_MAX } from '../base/id.ts';
 
 /** Latin letters that Unicode does not take apart into a base letter and marks. */
 const LETTERS: Readonly<Record<string, string>> = {

@@ -1,13 +1,12 @@
 import Type from 'typebox';
 import { CLOCK_PATTERN, DAY_PATTERN } from '../base/day.ts';
-import { UUID7_PATTERN } from '../base/id.ts';
+import { ID_TEXT_MAX, UUID7_PATTERN } from '../base/id.ts';
 
 /**
  * The field types that all kinds of record share. Each is a JSON Schema (draft 2020-12) with a
  * `wanted` text: the words a person reads when what they wrote does not fit.
  */
 
-export const ID_TEXT_MAX = 64;
 export const NOTE_MAX = 500;
 const TEXT_MAX = 200;
 const WHOLE_MAX = Number.MAX_SAFE_INTEGER;

@@ -1,5 +1,6 @@
 import Type from 'typebox';
-import { ID_TEXT_MAX, Lines, movement, ShortId } from '../fields.ts';
+import { ID_TEXT_MAX } from '../../base/id.ts';
+import { Lines, movement, ShortId } from '../fields.ts';
 
 /** Pooled credit given to sellers. */
 export const Shareout = Type.Object({
