@@ -155,7 +155,7 @@ test('every number opens into its records, to be edited where they are found', a
     .getByText(/^Goods (?:out|back)$/)
     .waitFor();
   await app.goto('/find');
-  await app.page.getByLabel('Words or amount').fill('jun receipt');
+  await app.page.getByLabel('Words or amount').fill('jun r-0');
   await app.page.getByLabel('Kind').selectOption({ label: 'Payment' });
   const found = app.page.getByRole('region', { name: /records?$/ });
   await found

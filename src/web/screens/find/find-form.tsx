@@ -24,7 +24,7 @@ export function FindForm(props: { readonly asked: Asked; readonly onAsk: (asked:
   const any = Object.keys(asked).length > 0;
   return (
     <search class="find-form no-print" aria-label="Records">
-      <TextField label="Words or amount" hint="Like: Ada receipt, or 36.00" {...field('text')} />
+      <TextField label="Words or amount" hint="Like: Ada R-023, or 36.00" {...field('text')} />
       <div class="find-fields">
         <SelectField
           label="Kind"
