@@ -24,19 +24,22 @@ const screens = [
   '/add/delivery',
   '/add/stall-close',
   '/add/shareout?pool=stall:nothing',
-  '/add/stall',
   '/add/proceeds',
   '/find?text=ada&gone=yes',
   '/records/none',
   '/no-such-page',
 ] as const;
 
-/** Records of these kinds, with their edit forms: `{payment}` is the id of one of the book. */
-const kinds = ['handover', 'payment', 'stall-close', 'shareout', 'stall', 'delivery'];
-const paths = [
-  ...screens,
-  ...kinds.flatMap((kind) => [`/records/{${kind}}`, `/records/{${kind}}/edit`]),
+/** Records and their edit forms: `{payment}` is the id of one of the book. */
+const recordPages = [
+  '/records/{handover}',
+  '/records/{stall-close}',
+  '/records/{stall-close}/edit',
+  '/records/{shareout}/edit',
+  '/records/{stall}/edit',
+  '/records/{delivery}',
 ];
+const paths = [...screens, ...recordPages];
 
 let app: OpenedApp;
 const ids = new Map<string, string>();
