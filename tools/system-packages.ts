@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 
-/** Programs that the tests ask for a second opinion, by the Debian package that brings them. */
+/** Programs that the tests use, most for a second opinion, by the Debian package that brings them. */
 const PROGRAMS: Readonly<Record<string, string>> = {
   chromium: 'chromium',
   ledger: 'ledger',
@@ -8,6 +8,9 @@ const PROGRAMS: Readonly<Record<string, string>> = {
   'bean-check': 'beancount',
   pdftoppm: 'poppler-utils',
   qpdf: 'qpdf',
+  // Power cuts and full disks.
+  strace: 'strace',
+  prlimit: 'util-linux',
 };
 const LOCK_TIMEOUT_S = 600;
 

@@ -34,6 +34,8 @@ export class SqliteWriter {
   readonly #insertBook;
   readonly #begin;
   readonly #commit;
+  /** Books whose header is known to be kept. */
+  readonly #made = new Set<string>();
   #waiting: Waiting[] = [];
   #scheduled = false;
 
@@ -62,6 +64,7 @@ export class SqliteWriter {
     if (this.#damage.length > 0) return;
     try {
       this.#keepHeader(book);
+      this.#made.add(`${book.group} ${book.season}`);
     } catch (error) {
       this.#refusalOf(error);
     }
@@ -132,7 +135,7 @@ export class SqliteWriter {
       return kept === undefined ? undefined : textOf(kept.text);
     });
     if (!plan.ok) return plan;
-    if (plan.value.fresh.length > 0) this.#keepHeader(book);
+    if (!this.#made.has(`${group} ${season}`)) this.#keepHeader(book);
     let { arrival, digest } = heads.get(group) ?? { arrival: 0, digest: EMPTY_DIGEST };
     const added = plan.value.fresh.map(({ record, text }): Arrived => {
       const seal = sealOf(group, season, text);
