@@ -124,7 +124,7 @@ function columnsOf(setup: Setup, date: string): readonly Column<CountedProduct>[
 function NextSteps(props: { readonly product: CountedProduct; readonly date: string }) {
   const { product, state } = props.product;
   const records = `/find?place=stockroom&product=${product}`;
-  if (state === 'agrees') return <span class="soft">nothing</span>;
+  if (state === 'agrees') return <span class="soft">nothing to do</span>;
   if (state === 'not-counted') return <a href="/count">Count it</a>;
   return (
     <span class="steps">

@@ -82,7 +82,7 @@ export function FamiliesScreen() {
                 foot: [
                   'Together',
                   '',
-                  <Units units={answer.unitsOut} plain />,
+                  <UnitsOut units={answer.unitsOut} />,
                   <Owed minor={answer.owes} />,
                 ],
               }
@@ -105,15 +105,20 @@ const columns: readonly Column<FamilyBalance>[] = [
   {
     head: 'Units out',
     number: true,
-    cell: (family) => (
-      <>
-        <Units units={family.unitsOut} plain />
-        <span class="only-narrow"> units out</span>
-      </>
-    ),
+    cell: (family) => <UnitsOut units={family.unitsOut} />,
   },
   { head: 'Account', number: true, cell: (family) => <Owed minor={family.owes} /> },
 ];
+
+/** Stacked on a phone there is no column head, so that the figure says what it is. */
+function UnitsOut({ units }: { readonly units: number }) {
+  return (
+    <>
+      <Units units={units} plain />
+      <span class="only-narrow"> units out</span>
+    </>
+  );
+}
 
 function matchesText(family: FamilyBalance, text: string): boolean {
   const wanted = plain(text);
