@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 
-/** Programs that the tests use, most for a second opinion, by the Debian package that brings them. */
+/** Programs that the tests use, most for a second opinion, by the Debian package of each. */
 const PROGRAMS: Readonly<Record<string, string>> = {
   chromium: 'chromium',
   ledger: 'ledger',
