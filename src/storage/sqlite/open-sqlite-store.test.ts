@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { chmodSync, existsSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { chmodSync, existsSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { describe, expect, test } from 'vitest';
@@ -43,6 +43,7 @@ describe('settings', () => {
     // SQLite keeps a database without a file in memory, where there is no log to sync.
     const outcome = await openSqliteStore(':memory:');
     expect(outcome).toMatchObject({ ok: false, refusal: { name: 'settings_not_kept' } });
+    for (const left of [':memory:', ':memory:-lock']) rmSync(left, { force: true });
   });
 });
 
