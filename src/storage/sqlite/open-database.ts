@@ -56,7 +56,7 @@ export function openDatabase(path: string): Outcome<OpenDatabase, OpenRefusal> {
     if (state === 'foreign') return refused(refusal('not_a_store', path));
     const lock = opening(`${path}-lock`);
     // Held until the end. Others may read meanwhile, so a store in use can be backed up.
-    lock.exec('begin exclusive');
+    lock.exec('pragma journal_mode = memory; begin exclusive');
     const prepared = prepare(db, path);
     return prepared.ok ? done({ db, letGo: () => lock.close(), damage: prepared.value }) : prepared;
   });

@@ -66,7 +66,10 @@ describe('opening', () => {
     chmodSync(path, 0o644);
     const store = await openStore(path);
     await (await store.open(SPRING)).append([payment(9)]);
-    expect([mode(path), mode(`${path}-wal`)]).toEqual([0o600, 0o600]);
+    const files = readdirSync(dirname(path)).map((name) => join(dirname(path), name));
+    expect(files.map((file) => [file, mode(file)])).toEqual(
+      ['', '-lock', '-shm', '-wal'].map((end) => [path + end, 0o600]),
+    );
     await store.close();
   });
 
