@@ -28,8 +28,3 @@ export function addDays(day: string, days: number): string {
 export function daysBetween(from: string, to: string): number {
   return Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / DAY_MS);
 }
-
-/** Whole minutes between two local times `YYYY-MM-DDTHH:MM` (no zone: wall-clock minutes). */
-export function minutesBetween(from: string, to: string): number {
-  return Math.round((Date.parse(`${to}:00Z`) - Date.parse(`${from}:00Z`)) / 60_000);
-}

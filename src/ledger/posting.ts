@@ -27,7 +27,11 @@ export interface PostingContext {
 }
 
 /** The value of lines in minor units at the prices of a day. */
-export function priceOfLines(lines: Lines, day: string, context: PostingContext): number {
+export function priceOfLines(
+  lines: Lines,
+  day: string,
+  context: Pick<PostingContext, 'priceOn'>,
+): number {
   let value = 0;
   for (const product in lines) value += (lines[product] ?? 0) * context.priceOn(product, day);
   return value;

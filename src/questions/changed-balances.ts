@@ -1,6 +1,6 @@
 import { byText } from '../base/order.ts';
 import type { Balances } from '../ledger/balances.ts';
-import type { LedgerName } from './records-by-account.ts';
+import type { LedgerName } from './postings-of.ts';
 
 /** An account before and after: units of all products together, or minor units. */
 export interface ChangedBalance {

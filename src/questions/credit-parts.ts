@@ -1,4 +1,5 @@
 import type { Ledger } from '../ledger/ledger.ts';
+import { priceOfLines } from '../ledger/posting.ts';
 import type { MovementRecord, RecordOf } from '../records/record.ts';
 import type { CreditParts } from './closing/closing-item.ts';
 
@@ -40,10 +41,10 @@ function giftsNotRecorded(
   let value = 0;
   for (const record of movements) {
     if (record.kind === 'online' && record.seller === seller) {
-      value += priced(ledger, record.gifts ?? {}, record.date);
+      value += priceOfLines(record.gifts ?? {}, record.date, ledger);
     }
     if (record.kind === 'gift' && record.seller === seller) {
-      value -= priced(ledger, record.lines, record.date);
+      value -= priceOfLines(record.lines, record.date, ledger);
     }
   }
   return Math.max(0, value);
@@ -112,10 +113,4 @@ function paidByFamily(seller: string, movements: readonly MovementRecord[]): num
     if (record.kind === 'refund' && record.seller === seller) paid -= record.cents;
   }
   return Math.max(0, paid);
-}
-
-function priced(ledger: Ledger, lines: Readonly<Record<string, number>>, day: string): number {
-  let value = 0;
-  for (const product in lines) value += (lines[product] ?? 0) * ledger.priceOn(product, day);
-  return value;
 }

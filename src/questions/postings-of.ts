@@ -1,8 +1,8 @@
 import type { Ledger } from '../ledger/ledger.ts';
 import type { MovementRecord } from '../records/record.ts';
-import type { LedgerName } from './records-by-account.ts';
 
-export type { LedgerName } from './records-by-account.ts';
+/** Which of the three ledgers an account belongs to. */
+export type LedgerName = 'stock' | 'money' | 'credit';
 
 /** One move of a record: whole units of a product, or minor units, from one account to another. */
 export interface Posting {

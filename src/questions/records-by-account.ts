@@ -1,9 +1,6 @@
 import type { Ledger } from '../ledger/ledger.ts';
-import type { Mover } from '../ledger/posting.ts';
 import type { MovementRecord } from '../records/record.ts';
-
-/** Which of the three ledgers an account belongs to. */
-export type LedgerName = 'stock' | 'money' | 'credit';
+import { type LedgerName, postingsOf } from './postings-of.ts';
 
 /** The movements that count and touch an account, by the day they happened. */
 export type RecordsByAccount = (ledger: LedgerName, account: string) => readonly MovementRecord[];
@@ -23,19 +20,8 @@ export function recordsByAccount(ledger: Ledger): RecordsByAccount {
 
 function accountsOf(ledger: Ledger, movement: MovementRecord): Set<string> {
   const accounts = new Set<string>();
-  const noting =
-    (name: LedgerName) =>
-    (from: string, to: string, amount: number): void => {
-      if (amount !== 0) accounts.add(`${name}:${from}`).add(`${name}:${to}`);
-    };
-  const money = noting('money');
-  const stock = noting('stock');
-  const credit = noting('credit');
-  const mover: Mover = {
-    stock: (_product, units, from, to) => stock(from, to, units),
-    money: (minor, from, to) => money(from, to, minor),
-    credit: (_product, units, from, to) => credit(from, to, units),
-  };
-  ledger.postingsTo(movement, mover);
+  for (const { ledger: name, from, to } of postingsOf(ledger, movement)) {
+    accounts.add(`${name}:${from}`).add(`${name}:${to}`);
+  }
   return accounts;
 }

@@ -1,4 +1,5 @@
 import type { Ledger } from '../ledger/ledger.ts';
+import { priceOfLines } from '../ledger/posting.ts';
 import type { Lines } from '../records/fields.ts';
 
 /** Units of all products together, and their price in minor units on a day. */
@@ -10,10 +11,6 @@ export interface LinesValue {
 /** What lines add up to at the prices of a day. */
 export function valueOfLines(ledger: Ledger, lines: Lines, day: string): LinesValue {
   let units = 0;
-  let minor = 0;
-  for (const product in lines) {
-    units += lines[product] ?? 0;
-    minor += (lines[product] ?? 0) * ledger.priceOn(product, day);
-  }
-  return { units, minor };
+  for (const product in lines) units += lines[product] ?? 0;
+  return { units, minor: priceOfLines(lines, day, ledger) };
 }

@@ -1,6 +1,6 @@
 import type { Ledger } from '../../ledger/ledger.ts';
-import type { Mover } from '../../ledger/posting.ts';
 import type { MovementRecord } from '../../records/record.ts';
+import { postingsOf } from '../postings-of.ts';
 import { proceedsDue } from '../proceeds-due.ts';
 import {
   type ClosingCause,
@@ -12,32 +12,29 @@ import {
 
 /** No cash or cheque is waiting to be banked; where some is, since when. */
 export function cashBanked(context: ClosingContext): readonly ClosingItem[] {
-  const held = context.ledger.balances.moneyOf('cashbox');
-  const records = context.recordsOf('money', 'cashbox');
-  const waiting = held > 0 ? sinceEmpty(context.ledger, records, 'cashbox') : records;
-  const since = waiting[0]?.date ?? context.today;
-  return [
-    moneyItem(context, 'cashbox', {
-      records: waiting.map((record) => record.id),
-      cause: held > 0 ? { kind: 'held_since', date: since } : { kind: 'banked_too_much' },
-      next: held > 0 ? 'bank_the_cash' : 'find_the_missing_receipt',
-    }),
-  ];
+  return [takingsMovedOn(context, 'cashbox', 'bank_the_cash')];
 }
 
 /** Card takings have all arrived. */
 export function cardsArrived(context: ClosingContext): readonly ClosingItem[] {
-  const onTheWay = context.ledger.balances.moneyOf('cards');
-  const records = context.recordsOf('money', 'cards');
-  const waiting = onTheWay > 0 ? sinceEmpty(context.ledger, records, 'cards') : records;
+  return [takingsMovedOn(context, 'cards', 'record_the_card_payout')];
+}
+
+/** Takings that wait in an account: what is held now, since when, and how it moves on. */
+function takingsMovedOn(
+  context: ClosingContext,
+  account: 'cashbox' | 'cards',
+  moveOn: NextStep,
+): ClosingItem {
+  const isHeld = context.ledger.balances.moneyOf(account) > 0;
+  const records = context.recordsOf('money', account);
+  const waiting = isHeld ? sinceEmpty(context.ledger, records, account) : records;
   const since = waiting[0]?.date ?? context.today;
-  return [
-    moneyItem(context, 'cards', {
-      records: waiting.map((record) => record.id),
-      cause: onTheWay > 0 ? { kind: 'held_since', date: since } : { kind: 'banked_too_much' },
-      next: onTheWay > 0 ? 'record_the_card_payout' : 'find_the_missing_receipt',
-    }),
-  ];
+  return moneyItem(context, account, {
+    records: waiting.map((record) => record.id),
+    cause: isHeld ? { kind: 'held_since', date: since } : { kind: 'banked_too_much' },
+    next: isHeld ? moveOn : 'find_the_missing_receipt',
+  });
 }
 
 /** What buyers paid online without a seller has all become goods or gift units. */
@@ -149,14 +146,10 @@ function sinceEmpty(
 
 function changeOf(ledger: Ledger, record: MovementRecord, account: string): number {
   let change = 0;
-  const mover: Mover = {
-    stock: () => {},
-    credit: () => {},
-    money: (minor, from, to) => {
-      if (to === account) change += minor;
-      if (from === account) change -= minor;
-    },
-  };
-  ledger.postingsTo(record, mover);
+  for (const { ledger: name, amount, from, to } of postingsOf(ledger, record)) {
+    if (name !== 'money') continue;
+    if (to === account) change += amount;
+    if (from === account) change -= amount;
+  }
   return change;
 }

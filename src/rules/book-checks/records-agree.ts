@@ -1,5 +1,5 @@
 import type { FindingList } from '../../intake/finding-list.ts';
-import { soldAtStall } from '../../ledger/posting.ts';
+import { priceOfLines, soldAtStall } from '../../ledger/posting.ts';
 import type { BookRecord, RecordOf } from '../../records/record.ts';
 import { about, type BookCheck, type CheckedBook } from './checked-book.ts';
 
@@ -20,12 +20,10 @@ function hasFigures(record: BookRecord): record is RecordOf<'online'> | RecordOf
 }
 
 function paidIsPrice(book: CheckedBook, record: RecordOf<'online'>, findings: FindingList): void {
-  let price = 0;
-  for (const lines of [record.lines, record.gifts ?? {}]) {
-    for (const product in lines) {
-      price += (lines[product] ?? 0) * book.ledger.priceOn(product, record.date);
-    }
-  }
+  const price = [record.lines, record.gifts ?? {}].reduce(
+    (sum, lines) => sum + priceOfLines(lines, record.date, book.ledger),
+    0,
+  );
   if (price === record.paid) return;
   const wanted = `${price}, the price of lines and gifts together`;
   findings.add(about(book, record, 'warning', 'paid', record.paid, wanted));

@@ -122,6 +122,24 @@ export function DayField(props: FieldProps & TextValue) {
   );
 }
 
+/** A local day and time, `YYYY-MM-DDTHH:MM`. */
+export function MomentField(props: FieldProps & TextValue) {
+  return (
+    <Field
+      {...props}
+      control={(control) => (
+        <input
+          {...control}
+          type="datetime-local"
+          class="moment"
+          value={props.value}
+          onInput={(event) => props.onValue(event.currentTarget.value)}
+        />
+      )}
+    />
+  );
+}
+
 export interface Option {
   readonly value: string;
   readonly words: string;

@@ -6,7 +6,7 @@ import {
   CheckField,
   ChoiceField,
   DayField,
-  Field,
+  MomentField,
   SelectField,
   TextField,
 } from '../../parts/field.tsx';
@@ -87,29 +87,6 @@ export function FormField(props: FormFieldProps) {
     case 'rows':
       return <RowsField {...props} form={form} />;
   }
-}
-
-function MomentField(props: {
-  readonly name: string;
-  readonly label: string;
-  readonly value: string;
-  readonly onValue: (value: string) => void;
-  readonly error: string | undefined;
-}) {
-  return (
-    <Field
-      {...props}
-      control={(control) => (
-        <input
-          {...control}
-          type="datetime-local"
-          class="moment"
-          value={props.value}
-          onInput={(event) => props.onValue(event.currentTarget.value)}
-        />
-      )}
-    />
-  );
 }
 
 function GoodsField(

@@ -4,7 +4,7 @@ import { Button } from '../../parts/button.tsx';
 import {
   CheckField,
   DayField,
-  Field,
+  MomentField,
   type Option,
   SelectField,
   TextField,
@@ -94,7 +94,7 @@ function OneField(props: {
     case 'day':
       return <DayField {...common} />;
     case 'time':
-      return <TimeField {...common} />;
+      return <MomentField {...common} />;
     case 'select':
       return (
         <SelectField
@@ -110,29 +110,4 @@ function OneField(props: {
         <TextField {...common} long={kind === 'long'} maxLength={kind === 'long' ? 500 : 200} />
       );
   }
-}
-
-/** A local day and time, `YYYY-MM-DDTHH:MM`. */
-function TimeField(props: {
-  readonly name: string;
-  readonly label: string;
-  readonly hint?: string;
-  readonly value: string;
-  readonly error: string | undefined;
-  readonly onValue: (value: string) => void;
-}) {
-  return (
-    <Field
-      {...props}
-      control={(control) => (
-        <input
-          {...control}
-          type="datetime-local"
-          class="narrow"
-          value={props.value}
-          onInput={(event) => props.onValue(event.currentTarget.value)}
-        />
-      )}
-    />
-  );
 }
