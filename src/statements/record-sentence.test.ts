@@ -62,6 +62,14 @@ it.each([
   else expect(said).toMatch(sentence);
 });
 
+test('a removal of a removal says that the record stands again', () => {
+  const removal = book.remove(paid.id);
+  const back = book.remove(removal.id);
+  expect(recordSentence(back, book.ledger([paid, removal, back]))).toMatch(
+    /^Removal taken back: Payment from ada/,
+  );
+});
+
 test('every record of whole seasons has a sentence without ids, holes or odd values', () => {
   const kinds = new Set<string>();
   for (const records of [demoSeason(), makeSeason(3)]) {

@@ -85,6 +85,12 @@ class Telling {
     return `${this.goods(lines)}, ${this.value(lines)}`;
   }
 
+  /** What a removal removed; undefined where the id names no removal. */
+  removedBy(id: string): string | undefined {
+    const record = this.#ledger.standing.get(id);
+    return record?.kind === 'void' ? record.voids : undefined;
+  }
+
   another(id: string): string {
     const record = this.#ledger.standing.get(id);
     if (record === undefined) return 'a record that is not here yet';
@@ -183,7 +189,11 @@ const sentences: { readonly [K in Kind]: Say<K> } = {
     `Count of the stockroom: ${tell.units(r.lines)}` +
     `${r.counters ? `, by ${r.counters.join(' and ')}` : ''}`,
   settle: (r, tell) => `Proceeds credited by the supplier: ${tell.money(r.proceeds)}`,
-  void: (r, tell) => `Removed: ${tell.another(r.voids)}. Reason: ${r.reason}`,
+  void: (r, tell) => {
+    const back = tell.removedBy(r.voids);
+    if (back !== undefined) return `Removal taken back: ${tell.another(back)}`;
+    return `Removed: ${tell.another(r.voids)}. Reason: ${r.reason}`;
+  },
 };
 
 function proceedsSteps({ steps }: RecordOf<'proceeds'>, tell: Telling): string {

@@ -7,12 +7,13 @@ import { uuid7 } from '../base/id.ts';
 import { done, type Outcome, refused } from '../base/outcome.ts';
 import type { ErrorAnswer } from '../contract/api.ts';
 import { Ledger } from '../ledger/ledger.ts';
+import { workingDay } from '../questions/working-day.ts';
 import type { BookRecord, Kind, RecordOf } from '../records/record.ts';
 import { type BookAddress, type Connection, NO_ANSWER } from './connection.ts';
 
 /**
  * The open book: every record of it folded into a ledger, and the one way to add to it.
- * In a screen: `const book = useBook()`, then `book.ledger`, `book.currency`, `book.today()`.
+ * In a screen: `const book = useBook()`, then `book.ledger`, `book.currency`, `book.workingDay()`.
  * The screen is drawn again whenever a record arrives.
  */
 
@@ -94,8 +95,9 @@ export class Book {
     return this.#season.value?.name ?? this.address.season;
   }
 
-  today(): string {
-    return this.#machine.today();
+  /** The day a screen is about and a form begins with (`YYYY-MM-DD`): mostly today. */
+  workingDay(): string {
+    return workingDay(this.ledger, this.#machine.today());
   }
 
   /**

@@ -1,9 +1,11 @@
-import { expect, test } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
+import { Ledger } from '../ledger/ledger.ts';
 import { testBook } from '../ledger/test-book.ts';
 import type { BookRecord } from '../records/record.ts';
+import { mayAppend } from '../rules/may-append.ts';
 import type { Draft } from './book.ts';
 import { settleDrafts } from './settle-conflict.ts';
-import { undoDraft } from './undo.ts';
+import { contentOf, undoDraft } from './undo.ts';
 
 const book = testBook({ honey: 800 }, ['ada']);
 const out = book.movement('handover', { seller: 'ada', lines: { honey: 5 } });
@@ -38,18 +40,53 @@ test('undo of an edit brings the earlier content back as one more edit', () => {
   expect(withAda([out, edit, undone])).toBe(5);
 });
 
-test('undo of a removal writes the record anew', () => {
+test('undo of a removal removes the removal, so that the record stands under its own id', () => {
   const removal = book.remove(out.id);
   const undone = stamped(undoDraft(book.ledger([out, removal]), removal));
-  expect(undone).toMatchObject({ kind: 'handover', lines: { honey: 5 } });
-  expect(undone).not.toHaveProperty('replaces');
+  expect(undone).toMatchObject({ kind: 'void', voids: removal.id });
+  const { standing } = book.ledger([out, removal, undone]);
+  expect(standing.currentOf(out.id)).toBe(out);
   expect(withAda([out, removal, undone])).toBe(5);
 });
 
-test('an undo can be undone', () => {
-  const removal = stamped(undoDraft(book.ledger([out]), out));
-  const again = stamped(undoDraft(book.ledger([out, removal]), removal));
-  expect(withAda([out, removal, again])).toBe(5);
+test('an undo can be undone, over and over, and the server takes each', () => {
+  const written: BookRecord[] = [...book.setup, out];
+  let last: BookRecord = out;
+  for (let time = 0; time < 20; time += 1) {
+    const ledger = Ledger.of(written);
+    const undone = stamped(undoDraft(ledger, last));
+    expect(mayAppend(ledger, undone, { isReadyToClose: () => false })).toBe(undefined);
+    written.push(undone);
+    last = undone;
+    expect(withAda(written.slice(book.setup.length))).toBe(time % 2 === 0 ? 0 : 5);
+  }
+});
+
+describe('a bounced cheque finds its payment', () => {
+  const cheque = book.movement('payment', { seller: 'ada', cents: 4000, tender: 'cheque' });
+  const bounce = book.movement('bounced', { payment: cheque.id });
+  const owed = (records: readonly BookRecord[]) =>
+    book.ledger([cheque, bounce, ...records]).balances.moneyOf('owed:ada');
+
+  it('after its removal was undone', () => {
+    const removal = book.remove(cheque.id);
+    const undone = stamped(undoDraft(book.ledger([cheque, bounce, removal]), removal));
+    expect(owed([removal])).toBe(0);
+    expect(owed([removal, undone])).toBe(0);
+    expect(book.ledger([cheque, bounce, removal, undone]).balances.moneyOf('bank')).toBe(-4000);
+  });
+
+  it('after its edit was undone', () => {
+    const edit = stamped({
+      ...contentOf(cheque),
+      kind: 'payment',
+      cents: 400,
+      replaces: cheque.id,
+    });
+    const undone = stamped(undoDraft(book.ledger([cheque, bounce, edit]), edit));
+    expect(book.ledger([cheque, bounce, edit]).balances.moneyOf('bank')).toBe(-400);
+    expect(book.ledger([cheque, bounce, edit, undone]).balances.moneyOf('bank')).toBe(-4000);
+  });
 });
 
 const early = edited(6, '2027-03-01T00:00:00.000Z');

@@ -10,7 +10,7 @@ const SHOWN = 8;
 export function Attention() {
   const book = useBook();
   const { ledger } = book;
-  const open = closingList(ledger, book.today()).items.filter((item) => item.state === 'open');
+  const open = closingList(ledger, book.workingDay()).items.filter((item) => item.state === 'open');
   return (
     <section class="attention" aria-labelledby="attention-head">
       <h2 class="column-head" id="attention-head">
@@ -21,7 +21,7 @@ export function Attention() {
       ) : (
         <ul class="attention-items">
           {open.slice(0, SHOWN).map((item) => {
-            const words = closingWords(item, ledger, book.today());
+            const words = closingWords(item, ledger, book.workingDay());
             return (
               <li key={item.item}>
                 <a href={attentionLink(item.item, item.records)}>{words.title}</a>

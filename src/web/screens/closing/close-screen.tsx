@@ -4,7 +4,6 @@ import { useState } from 'preact/hooks';
 import { isDay } from '../../../base/day.ts';
 import { done, type Outcome, refused } from '../../../base/outcome.ts';
 import { type ClosingList, closingList } from '../../../questions/closing-list.ts';
-import { workingDay } from '../../../questions/working-day.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import { closingWords } from '../../../statements/closing-words.ts';
 import { type Draft, useBook } from '../../book.ts';
@@ -29,9 +28,9 @@ export function CloseScreen() {
   const book = useBook();
   const closed = useClosed();
   const { season } = book.ledger.setup;
-  const list = closingList(book.ledger, book.today());
+  const list = closingList(book.ledger, book.workingDay());
   const [typed, setTyped] = useState<CloseTyped>({
-    date: workingDay(book.ledger, book.today()),
+    date: book.workingDay(),
     second: '',
     reason: '',
   });
@@ -114,7 +113,7 @@ function CheckAnswers({ list }: { readonly list: ClosingList }) {
                 {left.length === 0 && '✓ nothing open'}
                 <ul>
                   {left.map((item) => {
-                    const said = closingWords(item, book.ledger, book.today());
+                    const said = closingWords(item, book.ledger, book.workingDay());
                     return (
                       <li key={item.item}>
                         {said.title}

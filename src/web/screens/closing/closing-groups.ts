@@ -24,6 +24,9 @@ export function nextLinks(
 ): readonly Link[] {
   const about = item.item.slice(item.item.indexOf(':') + 1);
   const family = `/families/${familyOf(about)}`;
+  // The forms open with what is left, ready to be lessened.
+  const units = Object.entries(item.lines ?? {}).map(([id, many]) => [`lines.${id}`, `${many}`]);
+  const left = new URLSearchParams(units);
   const last = `/records/${item.records.at(-1) ?? ''}`;
   const links: Partial<Record<NextStep, readonly Link[]>> = {
     count_the_stockroom: [['/count', 'Count']],
@@ -32,9 +35,9 @@ export function nextLinks(
       [`/count/${item.records.at(-1) ?? ''}`, 'Open the count'],
     ],
     decide_on_unsold_goods: [
-      ['/add/swap-out', 'Pass on to a neighbour group'],
-      ['/add/gift', 'Give away'],
-      ['/add/loss', 'Write off'],
+      [`/add/swap-out?${left}`, 'Pass on to a neighbour group'],
+      [`/add/gift?from=stockroom&${left}`, 'Give away'],
+      [`/add/loss?${left}`, 'Write off'],
     ],
     find_the_missing_delivery: [['/add/delivery', 'Record a delivery']],
     ask_the_family_to_pay: [[family, 'Open the family, record its payment']],
@@ -56,7 +59,7 @@ export function nextLinks(
       ['/add/debit', 'Record a debit'],
       ['/add/settle', 'Record the proceeds'],
     ],
-    ask_the_supplier_to_repay: [['/places/money/supplier', 'Open the supplier account']],
+    ask_the_supplier_to_repay: [['/accounts/money/supplier', 'Open the supplier account']],
     bank_before_the_debit: [['/add/deposit', 'Record a deposit']],
     ask_the_supplier_about_the_debit: [[last, 'Open the debit']],
     ask_for_the_choices: [['/prizes', 'Record the choices']],

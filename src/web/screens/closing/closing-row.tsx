@@ -14,7 +14,7 @@ const RECORDS_MAX = 12;
 export function ClosingRow({ item }: { readonly item: ClosingItem }) {
   const book = useBook();
   const { ledger } = book;
-  const words = closingWords(item, ledger, book.today());
+  const words = closingWords(item, ledger, book.workingDay());
   const familyOf = (seller: string) => ledger.setup.sellers.get(seller)?.family ?? '';
   const links = item.state === 'open' ? nextLinks(item, familyOf) : [];
   return (

@@ -17,7 +17,7 @@ import { ClosingRow } from './closing-row.tsx';
 export function ClosingScreen() {
   const book = useBook();
   const closed = useClosed();
-  const { items, ready } = closingList(book.ledger, book.today());
+  const { items, ready } = closingList(book.ledger, book.workingDay());
   const open = items.filter((item) => item.state === 'open').length;
   const done = items.filter((item) => item.state === 'done').length;
   return (

@@ -126,15 +126,25 @@ function NextSteps(props: { readonly product: CountedProduct; readonly date: str
   const records = `/find?place=stockroom&product=${product}`;
   if (state === 'agrees') return <span class="soft">nothing to do</span>;
   if (state === 'not-counted') return <a href="/count">Count it</a>;
+  const kind = state === 'short' ? 'loss' : 'found';
   return (
     <span class="steps">
       <a href="/count">Count again</a>
       <a href={records}>Look at its records</a>
-      {state === 'short' ? (
-        <a href={`/add/loss?date=${props.date}`}>Write off, with a reason</a>
-      ) : (
-        <a href={`/add/found?date=${props.date}`}>Record as found, with a reason</a>
-      )}
+      <a href={differenceForm(kind, props.product, props.date)}>
+        {kind === 'loss' ? 'Write off, with a reason' : 'Record as found, with a reason'}
+      </a>
     </span>
   );
+}
+
+/** The form filled with what differs; the reason is left for the person who knows it. */
+function differenceForm(kind: 'loss' | 'found', counted: CountedProduct, date: string): string {
+  const units = Math.abs(counted.difference);
+  const filled = new URLSearchParams({
+    date,
+    [`lines.${counted.product}`]: String(units),
+    note: `Stockroom count of ${dayText(date)}: ${units} ${kind === 'loss' ? 'short' : 'over'}`,
+  });
+  return `/add/${kind}?${filled}`;
 }

@@ -3,7 +3,6 @@ import './count.css';
 import { useState } from 'preact/hooks';
 import { done, refused } from '../../../base/outcome.ts';
 import { shelfOrder } from '../../../questions/shelf-order.ts';
-import { workingDay } from '../../../questions/working-day.ts';
 import { useBook } from '../../book.ts';
 import { go } from '../../navigation.ts';
 import { Button } from '../../parts/button.tsx';
@@ -30,7 +29,7 @@ export function CountScreen() {
   const [typed, setTyped] = useState<CountTyped>({
     lines: {},
     notCounted: new Set(),
-    date: workingDay(book.ledger, book.today()),
+    date: book.workingDay(),
     counters: ['', ''],
   });
   const [place, setPlace] = useState(0);

@@ -25,7 +25,7 @@ export function StatementsScreen() {
     <Page
       title="Statements"
       above={above}
-      lead={`${accounts.length} families, ${book.name}, as of ${dayText(book.today())}.`}
+      lead={`${accounts.length} families, ${book.name}, as of ${dayText(book.workingDay())}.`}
       actions={<PrintButton>Print all</PrintButton>}
       layout="statements-page"
     >

@@ -3,7 +3,6 @@ import { refused } from '../../../base/outcome.ts';
 import type { FamilyAccount } from '../../../questions/family-account.ts';
 import { nextReceipt } from '../../../questions/next-receipt.ts';
 import { spreadFamilyPayment } from '../../../questions/spread-payment.ts';
-import { workingDay } from '../../../questions/working-day.ts';
 import { useBook } from '../../book.ts';
 import { AmountField } from '../../parts/amount-field.tsx';
 import { Button } from '../../parts/button.tsx';
@@ -27,7 +26,7 @@ export function FamilyPayment({ account }: { readonly account: FamilyAccount }) 
   const empty: PaymentTyped = {
     amount: '',
     tender: 'cash',
-    date: workingDay(ledger, book.today()),
+    date: book.workingDay(),
     receipt: nextReceipt(ledger),
     note: '',
   };

@@ -11,9 +11,7 @@ export function SellersTable({ account }: { readonly account: FamilyAccount }) {
   const columns: readonly Column<SellerAccount>[] = [
     {
       head: 'Seller',
-      cell: (seller) => (
-        <a href={`/places/stock/${encodeURIComponent(`seller:${seller.seller}`)}`}>{seller.name}</a>
-      ),
+      cell: (seller) => <a href={`/accounts/stock/seller:${seller.seller}`}>{seller.name}</a>,
     },
     { head: 'Taken and not brought back', cell: (seller) => <LinesWords lines={seller.held} /> },
     {
@@ -22,7 +20,7 @@ export function SellersTable({ account }: { readonly account: FamilyAccount }) {
       cell: (seller) => (
         <Owed
           minor={ledger.balances.moneyOf(`owed:${seller.seller}`)}
-          to={`/places/money/${encodeURIComponent(`owed:${seller.seller}`)}`}
+          to={`/accounts/money/owed:${seller.seller}`}
         />
       ),
     },

@@ -7,7 +7,7 @@ import { AccountLines } from './account-lines.tsx';
 /** A family's account in one sentence, line by line, and whom to ask about it. */
 export function Statement({ account }: { readonly account: FamilyAccount }) {
   const book = useBook();
-  const texts = new PaperTexts(book.ledger, { group: book.address.group, asAt: book.today() });
+  const texts = new PaperTexts(book.ledger, { group: book.address.group, asAt: book.workingDay() });
   return (
     <>
       <p class="statement-sentence">

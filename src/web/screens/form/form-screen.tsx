@@ -1,12 +1,13 @@
 import './form.css';
 import { nextReceipt } from '../../../questions/next-receipt.ts';
+import type { Lines } from '../../../records/fields.ts';
 import { isKind } from '../../../records/record.ts';
 import { kindNames } from '../../../statements/kind-name.ts';
 import { type Book, useBook } from '../../book.ts';
 import { Page } from '../../parts/page.tsx';
-import { moneyToType } from '../../parts/typed.ts';
+import { linesToType, moneyToType } from '../../parts/typed.ts';
 import type { ScreenProps } from '../../routes.ts';
-import type { FormKind, Typed } from './form-values.ts';
+import { type FormKind, fieldsOf, flatLines, type Typed } from './form-values.ts';
 import { kindForms } from './kind-forms.ts';
 import { nextStart, RecordForm, startOf } from './record-form.tsx';
 
@@ -23,7 +24,7 @@ export function FormScreen({ params, search }: ScreenProps) {
       </Page>
     );
   }
-  const start = startOf(kind, book.today(), given(kind, search, book));
+  const start = startOf(kind, book.workingDay(), given(kind, search, book));
   return (
     <Page
       title={kindNames[kind]}
@@ -35,7 +36,7 @@ export function FormScreen({ params, search }: ScreenProps) {
         start={{ ...receipt(kind, book), ...start }}
         onSaved={(_saved, typed) => ({
           ...receipt(kind, book),
-          ...nextStart(kind, book.today(), typed),
+          ...nextStart(kind, book.workingDay(), typed),
         })}
       />
     </Page>
@@ -48,17 +49,36 @@ function receipt(kind: FormKind, book: Book): Typed {
 }
 
 /**
- * What the address says about fields, amounts of money in minor units: `?seller=ada&cents=1600`.
+ * What the address says about fields, money in minor units and goods in units:
+ * `?seller=ada&cents=1600`, `?date=2027-04-03&lines.honey=3&note=Counted`.
  */
 function given(kind: FormKind, search: URLSearchParams, book: Book): Typed {
   const typed: Record<string, string> = {};
-  for (const field of kindForms[kind].fields) {
+  const day = search.get('date') ?? book.workingDay();
+  for (const field of fieldsOf(kind, book.ledger)) {
+    if (field.type === 'lines') {
+      const lines = linesGiven(field.field, search);
+      Object.assign(typed, flatLines(field.field, linesToType(lines, book.ledger, day)));
+      continue;
+    }
     const text = search.get(field.field);
     if (text === null) continue;
-    const minor = Number(text);
-    const money = field.type === 'money' && Number.isSafeInteger(minor) && minor >= 0;
+    const minor = wholeIn(text);
+    const money = field.type === 'money' && minor !== undefined;
     typed[field.field] = money ? moneyToType(minor, book.currency) : text;
   }
-  const date = search.get('date');
-  return date === null ? typed : { ...typed, date };
+  return typed;
+}
+
+function linesGiven(field: string, search: URLSearchParams): Lines {
+  const lines: Record<string, number> = {};
+  for (const [key, text] of search) {
+    const units = wholeIn(text);
+    if (key.startsWith(`${field}.`) && units) lines[key.slice(field.length + 1)] = units;
+  }
+  return lines;
+}
+
+function wholeIn(text: string): number | undefined {
+  return /^\d{1,15}$/.test(text) ? Number(text) : undefined;
 }

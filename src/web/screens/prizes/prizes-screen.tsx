@@ -34,11 +34,7 @@ export function PrizesScreen() {
   const columns: readonly Column<SellerPrizes>[] = [
     {
       head: 'Seller',
-      cell: (row) => (
-        <a href={`/places/credit/${encodeURIComponent(`seller:${row.seller}`)}`}>
-          {name(row.seller)}
-        </a>
-      ),
+      cell: (row) => <a href={`/accounts/credit/seller:${row.seller}`}>{name(row.seller)}</a>,
     },
     { head: 'Credited', number: true, cell: (row) => <Units units={row.credited} plain /> },
     {

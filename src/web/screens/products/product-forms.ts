@@ -1,5 +1,4 @@
 import { freeId } from '../../../intake/short-id.ts';
-import { workingDay } from '../../../questions/working-day.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import type { Book } from '../../book.ts';
 import type { Checked } from '../../parts/saving.ts';
@@ -83,7 +82,7 @@ export function priceForm(book: Book, product: RecordOf<'product'>): ProductForm
         hint: 'On that day the stockroom’s units are valued at the new price.',
       },
     ],
-    start: { price: '', case: String(product.case), from: workingDay(book.ledger, book.today()) },
+    start: { price: '', case: String(product.case), from: book.workingDay() },
     read: (values) => {
       const reading = new Reading(values);
       return reading.done({

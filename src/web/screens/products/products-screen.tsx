@@ -1,7 +1,6 @@
 import '../../styles/tasks.css';
 import '../set-up/set-up.css';
 import { useState } from 'preact/hooks';
-import { workingDay } from '../../../questions/working-day.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
@@ -27,7 +26,7 @@ export function ProductsScreen() {
   const { ledger } = book;
   const closed = useClosed() !== undefined;
   const [open, setOpen] = useState<Open | undefined>(undefined);
-  const today = workingDay(ledger, book.today());
+  const today = book.workingDay();
   const products = [...ledger.setup.products.values()].sort(
     (a, b) => Number(a.retired === true) - Number(b.retired === true) || (a.name < b.name ? -1 : 1),
   );

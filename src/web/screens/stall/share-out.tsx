@@ -64,7 +64,7 @@ function ShareForm({ standing }: { readonly standing: StallStanding }) {
     }
     const draft = {
       kind: 'shareout' as const,
-      date: standing.closes.at(-1)?.date ?? book.today(),
+      date: standing.closes.at(-1)?.date ?? book.workingDay(),
       pool: `stall:${stall.stall}`,
       lines: read.shares,
       ...late.field,

@@ -20,7 +20,7 @@ import { Shifts } from './shifts.tsx';
 /** One stall: who is on it, what it took and brought back, its money, and its share-out. */
 export function StallScreen({ params }: ScreenProps) {
   const book = useBook();
-  const standing = stallStandings(book.ledger, book.today()).find(
+  const standing = stallStandings(book.ledger, book.workingDay()).find(
     ({ stall }) => stall.stall === params.stall,
   );
   if (standing === undefined) {

@@ -12,7 +12,7 @@ import { stallStates } from './stall-words.ts';
 /** Every stall by day, with what is still to do about it. */
 export function StallsScreen() {
   const book = useBook();
-  const standings = stallStandings(book.ledger, book.today());
+  const standings = stallStandings(book.ledger, book.workingDay());
   const open = standings.filter(({ state }) => stallStates[state].mark === 'open');
   const byDay = Map.groupBy(standings, ({ stall }) => stall.starts.slice(0, 10));
   return (
