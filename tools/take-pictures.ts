@@ -1,6 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import {
+  launchedBrowser,
   NARROW,
   type OpenedApp,
   type OpenOptions,
@@ -22,6 +23,7 @@ import { writeBook } from '../src/intake/write-book.ts';
 const [folder, book = 'demo', only = ''] = process.argv.slice(2);
 if (folder === undefined) await takeForReadme(join(import.meta.dirname, '..', 'docs'));
 else await takeAll(folder);
+await (await launchedBrowser()).close();
 
 async function takeForReadme(docs: string): Promise<void> {
   for (const [name, viewport] of [

@@ -3,7 +3,7 @@ import { demoSeason } from '../../scenarios/demo/demo-season.ts';
 import { Ledger } from '../ledger/ledger.ts';
 import { testBook } from '../ledger/test-book.ts';
 import type { BookRecord } from '../records/record.ts';
-import { notYetBanked } from './not-yet-banked.ts';
+import { notYetBanked, sumOfReceipts } from './not-yet-banked.ts';
 
 const book = testBook({ honey: 800 }, ['ada', 'ben']);
 const cash = book.movement('payment', { seller: 'ada', tender: 'cash', cents: 1600 });
@@ -62,7 +62,7 @@ describe('what waits to be banked', () => {
     const whole = Ledger.of(records);
     for (const day of new Set(whole.movements().map(({ date }) => date))) {
       const until = records.filter((record) => !('date' in record) || record.date <= day);
-      const sum = notYetBanked(Ledger.of(until)).reduce((total, { cents }) => total + cents, 0);
+      const sum = sumOfReceipts(notYetBanked(Ledger.of(until)));
       const refunds = whole
         .movements()
         .filter(({ kind, date }) => kind === 'refund' && date <= day)

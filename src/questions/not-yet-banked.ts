@@ -37,6 +37,11 @@ export function receiptOf(record: MovementRecord): Receipt | undefined {
   return cents > 0 ? { record, cents } : undefined;
 }
 
+/** Minor units of several receipts together. */
+export function sumOfReceipts(receipts: readonly Receipt[]): number {
+  return receipts.reduce((sum, { cents }) => sum + cents, 0);
+}
+
 /** Ids of the receipts that deposits name, as they count today. */
 function namedInDeposits(ledger: Ledger, movements: readonly MovementRecord[]): Set<string> {
   const named = new Set<string>();

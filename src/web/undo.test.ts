@@ -5,7 +5,7 @@ import type { BookRecord } from '../records/record.ts';
 import { mayAppend } from '../rules/may-append.ts';
 import type { Draft } from './book.ts';
 import { settleDrafts } from './settle-conflict.ts';
-import { contentOf, undoDraft } from './undo.ts';
+import { undoDraft } from './undo.ts';
 
 const book = testBook({ honey: 800 }, ['ada']);
 const out = book.movement('handover', { seller: 'ada', lines: { honey: 5 } });
@@ -77,10 +77,10 @@ describe('a bounced cheque finds its payment', () => {
   });
 
   it('after its edit was undone', () => {
-    const edit = stamped({
-      ...contentOf(cheque),
-      kind: 'payment',
+    const edit = book.movement('payment', {
+      seller: 'ada',
       cents: 400,
+      tender: 'cheque',
       replaces: cheque.id,
     });
     const undone = stamped(undoDraft(book.ledger([cheque, bounce, edit]), edit));

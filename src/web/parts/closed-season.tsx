@@ -59,8 +59,8 @@ export function ClosedNotice() {
   return (
     <Notice title={`The season was closed on ${dayText(closed.date)}.`}>
       <p>
-        Set-up is read-only. Goods and money that turn up later are still recorded, with the day and
-        the reason why they come late.
+        Set-up and earlier records are read-only. Goods and money that turn up later are still
+        recorded, with the day and the reason why they come late.
       </p>
     </Notice>
   );

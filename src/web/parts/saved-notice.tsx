@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useBook } from '../book.ts';
 import { undoDraft } from '../undo.ts';
 import { Button } from './button.tsx';
+import { useClosed } from './closed-season.tsx';
 import { Sentence } from './sentence.tsx';
 
 /**
@@ -11,6 +12,7 @@ export function SavedNotice() {
   const book = useBook();
   const trouble = useSignal('');
   const records = book.saved.value;
+  const closed = useClosed() !== undefined;
   const undo = async () => {
     const undone = await book.append([...records].reverse().map((r) => undoDraft(book.ledger, r)));
     trouble.value = undone.ok ? '' : undone.refusal.message;
@@ -25,9 +27,11 @@ export function SavedNotice() {
             <Sentence record={records[records.length - 1]} />
           </span>
           <span class="saved-verbs">
-            <Button quiet onClick={undo}>
-              Undo
-            </Button>
+            {!closed && (
+              <Button quiet onClick={undo}>
+                Undo
+              </Button>
+            )}
             <Button quiet onClick={() => (book.saved.value = [])}>
               Hide
             </Button>

@@ -2,100 +2,74 @@
  * What each kind's form asks for: a kind is a row of this table. Fields common to all movements
  * (the day and the note) are added by the form itself.
  */
-export type FieldForm =
-  | {
-      readonly type: 'seller';
-      readonly field: string;
-      readonly label: string;
-      readonly optional?: true;
-    }
-  | { readonly type: 'thing'; readonly of: Thing; readonly field: string; readonly label: string }
-  | {
-      readonly type: 'record';
-      /** Kinds of the record that is pointed at. */
-      readonly of: 'payment' | 'debit';
-      readonly field: string;
-      readonly label: string;
-    }
-  | {
-      readonly type: 'lines';
-      readonly field: string;
-      readonly label: string;
-      readonly hint?: string;
-      readonly optional?: true;
-      /** Written as no goods where it is empty. */
-      readonly always?: true;
-      /** Zeros are facts, as in a count. */
-      readonly zeros?: true;
-      /** The figure shown beside each product. */
-      readonly beside?: 'stockroom' | 'seller';
-    }
-  | {
-      readonly type: 'money';
-      readonly field: string;
-      readonly label: string;
-      readonly hint?: string;
-      readonly optional?: true;
-      /** Which amounts are offered to tap. */
-      readonly offer?: 'due' | 'credit' | 'cashbox' | 'cards' | 'supplier' | 'lines';
-    }
-  | {
-      readonly type: 'whole';
-      readonly field: string;
-      readonly label: string;
-      readonly hint?: string;
-      readonly optional?: true;
-    }
-  | {
-      readonly type: 'text';
-      readonly field: string;
-      readonly label: string;
-      readonly hint?: string;
-      readonly optional?: true;
-    }
-  | {
-      readonly type: 'day';
-      readonly field: string;
-      readonly label: string;
-      readonly hint?: string;
-      readonly optional?: true;
-    }
-  | { readonly type: 'moment'; readonly field: string; readonly label: string }
-  | {
-      readonly type: 'choice';
-      readonly field: string;
-      readonly label: string;
-      readonly options: readonly (readonly [value: string, words: string])[];
-    }
-  | {
-      readonly type: 'check';
-      readonly field: string;
-      readonly label: string;
-      readonly hint?: string;
-      /** Written as `false` where it is not ticked; else left out. */
-      readonly always?: true;
-      /** A tick writes `false`: the words say the opposite of the field. */
-      readonly inverse?: true;
-      /** How the box stands in a new form. */
-      readonly ticked?: true;
-    }
-  | {
-      readonly type: 'texts';
-      readonly field: string;
-      readonly label: string;
-      readonly hint: string;
-    }
-  | { readonly type: 'counters'; readonly field: string; readonly label: string }
-  | { readonly type: 'tally'; readonly field: string; readonly label: string }
-  | { readonly type: 'shares'; readonly field: string; readonly label: string }
-  | { readonly type: 'pool'; readonly field: string; readonly label: string }
-  | {
-      readonly type: 'rows';
-      readonly field: string;
-      readonly label: string;
-      readonly columns: readonly RowColumn[];
-      readonly optional?: true;
-    };
+interface AnyField {
+  /** The record's field, with a dot into it: `waiver.cents`. */
+  readonly field: string;
+  readonly label: string;
+  readonly hint?: string;
+  /** May be left empty, and is then left out of the record. */
+  readonly optional?: true;
+}
+
+export type FieldForm = AnyField &
+  (
+    | Plain<PlainType>
+    | { readonly type: 'thing'; readonly of: Thing }
+    /** A record that is pointed at. */
+    | { readonly type: 'record'; readonly of: 'payment' | 'debit' }
+    | LinesOptions
+    | {
+        readonly type: 'money';
+        /** Which amounts are offered to tap. */
+        readonly offer?: 'due' | 'credit' | 'cashbox' | 'cards' | 'supplier' | 'lines';
+      }
+    | {
+        readonly type: 'choice';
+        readonly options: readonly (readonly [value: string, words: string])[];
+      }
+    | CheckOptions
+    | { readonly type: 'rows'; readonly columns: readonly RowColumn[] }
+  );
+
+/** What needs no more than its field and words. */
+type PlainType =
+  | 'seller'
+  | 'whole'
+  | 'text'
+  | 'texts'
+  | 'day'
+  | 'moment'
+  | 'counters'
+  | 'tally'
+  | 'shares'
+  | 'pool'
+  | 'receipts';
+
+/** One row type each, so that the type tells them apart. */
+type Plain<T> = T extends PlainType ? { readonly type: T } : never;
+
+interface LinesOptions {
+  readonly type: 'lines';
+  /** Written as no goods where it is empty. */
+  readonly always?: true;
+  /** Zeros are facts, as in a count. */
+  readonly zeros?: true;
+  /** The figure shown beside each product. */
+  readonly beside?: 'stockroom' | 'seller';
+}
+
+interface CheckOptions {
+  readonly type: 'check';
+  /** Written as `false` where it is not ticked; else left out. */
+  readonly always?: true;
+  /** A tick writes `false`: the words say the opposite of the field. */
+  readonly inverse?: true;
+  /** How the box stands in a new form. */
+  readonly ticked?: true;
+}
+
+/** The row of a field of one type. */
+export type FieldOf<T extends FieldForm['type']> = Extract<FieldForm, { readonly type: T }>;
 
 /** What a short id may name. `new` ids are made from the name that is typed. */
 export type Thing = 'product' | 'family' | 'host' | 'neighbour' | 'stall' | 'level';

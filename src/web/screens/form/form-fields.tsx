@@ -14,9 +14,10 @@ import { LinesField } from '../../parts/lines-field.tsx';
 import type { FieldError } from '../../parts/notice.tsx';
 import { SellerPicker } from '../../parts/pickers.tsx';
 import { typedLines } from '../../parts/typed.ts';
-import type { FieldForm } from './field-form.ts';
+import type { FieldForm, FieldOf } from './field-form.ts';
 import { flatLines, linesTyped, type Typed } from './form-values.ts';
 import { offersFor, optionsFor } from './offers.ts';
+import { ReceiptsField } from './receipts-field.tsx';
 import { RowsField } from './rows-field.tsx';
 import { SharesField } from './shares-field.tsx';
 
@@ -37,8 +38,8 @@ export function FormField(props: FormFieldProps) {
     value: typed[form.field] ?? '',
     onValue: (value: string) => onType({ ...typed, [form.field]: value }),
     error: errors.find((error) => error.field === form.field)?.words,
-    ...('hint' in form && form.hint !== undefined ? { hint: form.hint } : {}),
-    ...('optional' in form && form.optional ? { optional: true } : {}),
+    ...(form.hint === undefined ? {} : { hint: form.hint }),
+    ...(form.optional ? { optional: true } : {}),
   };
   switch (form.type) {
     case 'seller':
@@ -82,6 +83,8 @@ export function FormField(props: FormFieldProps) {
       return <CountersField {...props} />;
     case 'tally':
       return <TallyField {...props} />;
+    case 'receipts':
+      return <ReceiptsField {...props} />;
     case 'shares':
       return <SharesField {...props} />;
     case 'rows':
@@ -89,9 +92,7 @@ export function FormField(props: FormFieldProps) {
   }
 }
 
-function GoodsField(
-  props: FormFieldProps & { readonly form: Extract<FieldForm, { type: 'lines' }> },
-) {
+function GoodsField(props: FormFieldProps & { readonly form: FieldOf<'lines'> }) {
   const { form, typed, onType, errors } = props;
   const { ledger } = useBook();
   const value = linesTyped(form.field, typed);
@@ -127,7 +128,7 @@ function GoodsField(
 }
 
 function besideOf(
-  form: Extract<FieldForm, { type: 'lines' }>,
+  form: FieldOf<'lines'>,
   typed: Typed,
   ledger: ReturnType<typeof useBook>['ledger'],
 ) {

@@ -14,7 +14,7 @@ import {
   typedMoney,
   typedWhole,
 } from '../../parts/typed.ts';
-import type { FieldForm } from './field-form.ts';
+import type { FieldForm, FieldOf } from './field-form.ts';
 import { kindForms } from './kind-forms.ts';
 import { readRows, typeRows } from './row-values.ts';
 
@@ -115,7 +115,7 @@ function readField(
   const wrong = (words: string): undefined => {
     errors.push({ field: form.field, words: `${form.label}: ${words}` });
   };
-  const optional = 'optional' in form && form.optional === true;
+  const optional = form.optional === true;
   switch (form.type) {
     case 'money':
     case 'whole': {
@@ -134,6 +134,8 @@ function readField(
             .split('\n')
             .map((line) => line.trim())
             .filter(Boolean);
+    case 'receipts':
+      return readTicks(form.field, typed);
     case 'counters':
       return readCounters(form.field, typed, wrong);
     case 'tally':
@@ -154,8 +156,14 @@ function readField(
   }
 }
 
+/** The ids that are ticked, in the order of their ticks; undefined where none is. */
+function readTicks(field: string, typed: Typed): string[] | undefined {
+  const ids = keysUnder(field, typed).filter(([, text]) => text === 'yes');
+  return ids.length === 0 ? undefined : ids.map(([id]) => id);
+}
+
 /** `no` was said outright by the record that is edited, an empty text is left out. */
-function readCheck(form: Extract<FieldForm, { type: 'check' }>, said: string): boolean | undefined {
+function readCheck(form: FieldOf<'check'>, said: string): boolean | undefined {
   if (said === 'yes') return !form.inverse;
   return said === 'no' || form.always ? form.inverse === true : undefined;
 }
@@ -163,7 +171,7 @@ function readCheck(form: Extract<FieldForm, { type: 'check' }>, said: string): b
 type Wrong = (words: string) => undefined;
 
 function readLines(
-  form: Extract<FieldForm, { type: 'lines' }>,
+  form: FieldOf<'lines'>,
   typed: Typed,
   { ledger }: FormContext,
   errors: FieldError[],
@@ -266,6 +274,10 @@ function typeField(form: FieldForm, value: unknown, context: FormContext, day: s
       return { [field]: value === !form.inverse ? 'yes' : 'no' };
     case 'texts':
       return { [field]: Array.isArray(value) ? value.join('\n') : '' };
+    case 'receipts':
+      return Array.isArray(value)
+        ? Object.fromEntries(value.map((id) => [`${field}.${id}`, 'yes']))
+        : {};
     case 'rows':
       return typeRows(form, value, context.currency);
     case 'counters':

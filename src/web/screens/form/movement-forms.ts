@@ -138,7 +138,11 @@ export const movementForms: Readonly<Record<MovementKind, KindForm>> = {
   deposit: {
     about: 'Cash and cheques brought to the bank.',
     care: 'Go by day and in twos, vary the way, and keep the slip.',
-    fields: [{ type: 'money', field: 'cents', label: 'Amount', offer: 'cashbox' }, slip],
+    fields: [
+      { type: 'receipts', field: 'items', label: 'What is brought to the bank', optional: true },
+      { type: 'money', field: 'cents', label: 'Amount', offer: 'cashbox' },
+      slip,
+    ],
   },
   'card-settle': {
     about: 'Card takings arrive, less the fee.',

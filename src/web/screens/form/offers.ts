@@ -5,18 +5,14 @@ import { dayText } from '../../../statements/day-text.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import type { Option } from '../../parts/field.tsx';
 import { typedLines } from '../../parts/typed.ts';
-import type { FieldForm, Thing } from './field-form.ts';
+import type { FieldOf, Thing } from './field-form.ts';
 import { linesTyped, type Typed } from './form-values.ts';
 
 /** What a form offers to tap instead of typing: amounts, and the things one may choose from. */
 
 type Offer = { readonly minor: number; readonly words: string };
 
-export function offersFor(
-  form: Extract<FieldForm, { type: 'money' }>,
-  typed: Typed,
-  ledger: Ledger,
-): Offer[] {
+export function offersFor(form: FieldOf<'money'>, typed: Typed, ledger: Ledger): Offer[] {
   const owed = ledger.balances.moneyOf(`owed:${typed.seller ?? ''}`);
   const money = (account: string) => ledger.balances.moneyOf(account);
   const offers: Record<string, Offer> = {
@@ -40,7 +36,7 @@ function priceTyped(typed: Typed, ledger: Ledger): number {
   return values.reduce((sum, minor) => sum + minor, 0);
 }
 
-type ChoosingForm = Extract<FieldForm, { type: 'thing' | 'record' | 'pool' }>;
+type ChoosingForm = FieldOf<'thing' | 'record' | 'pool'>;
 
 /** @param chosen what is chosen now: it stays in the list even where it would not be offered */
 export function optionsFor(form: ChoosingForm, ledger: Ledger, chosen: string): Option[] {

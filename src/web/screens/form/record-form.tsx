@@ -1,9 +1,11 @@
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { ErrorAnswer } from '../../../contract/api.ts';
-import type { BookRecord } from '../../../records/record.ts';
+import { type BookRecord, movementKinds } from '../../../records/record.ts';
+import { kindNames } from '../../../statements/kind-name.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
+import { ClosedNotice, useClosed } from '../../parts/closed-season.tsx';
 import { ErrorSummary, type FieldError } from '../../parts/notice.tsx';
 import { Effect } from './effect.tsx';
 import { FormField } from './form-fields.tsx';
@@ -58,9 +60,11 @@ export function RecordForm(props: {
   const fields = fieldsOf(kind, book.ledger);
   const draft = reading.errors.length === 0 && draftOf(kind, reading.values, context, earlier);
   const { care } = kindForms[kind];
+  const readOnly = useReadOnly(kind, earlier);
   return (
     <form class="record-form" ref={form} onSubmit={save} noValidate>
-      <div class="record-fields">
+      <fieldset class="record-fields" disabled={readOnly} aria-label={kindNames[kind]}>
+        {readOnly && <ClosedNotice />}
         <ErrorSummary errors={told.value} attempt={attempt.value} />
         {fields.map((field) => (
           <FormField
@@ -72,19 +76,28 @@ export function RecordForm(props: {
           />
         ))}
         {kind === 'handover' && <OrderedGoods typed={typed.value} onType={onType} />}
-      </div>
-      <div class="record-effect">
-        <Effect draft={draft || undefined} replaces={earlier} />
-        {care && <p class="care">{care}</p>}
-        <div class="form-end">
-          <Button kind="main" submit disabled={busy.value}>
-            {earlier === undefined ? 'Save' : 'Save the edit'}
-          </Button>
-          {earlier !== undefined && <a href={`/records/${earlier.id}`}>Leave it as it was</a>}
+      </fieldset>
+      {!readOnly && (
+        <div class="record-effect">
+          <Effect draft={draft || undefined} replaces={earlier} />
+          {care && <p class="care">{care}</p>}
+          <div class="form-end">
+            <Button kind="main" submit disabled={busy.value}>
+              {earlier === undefined ? 'Save' : 'Save the edit'}
+            </Button>
+            {earlier !== undefined && <a href={`/records/${earlier.id}`}>Leave it as it was</a>}
+          </div>
         </div>
-      </div>
+      )}
     </form>
   );
+}
+
+/** A closed season takes no set-up and no edit, only new movements that come late. */
+function useReadOnly(kind: FormKind, earlier: BookRecord | undefined): boolean {
+  const closed = useClosed() !== undefined;
+  const moves = movementKinds.some((movement) => movement === kind);
+  return closed && (!moves || earlier !== undefined);
 }
 
 /** A refusal as errors beside the fields it names. */

@@ -1,11 +1,11 @@
 import { done, type Outcome, refused } from '../../../base/outcome.ts';
 import type { FieldError } from '../../parts/notice.tsx';
 import { moneyToType, typedMoney, typedWhole } from '../../parts/typed.ts';
-import type { FieldForm, RowColumn } from './field-form.ts';
+import type { FieldOf, RowColumn } from './field-form.ts';
 import type { FormContext, Typed } from './form-values.ts';
 
 /** Rows of small fields in a form (shifts, lots, deadlines, steps): typed as `shifts.0.from`. */
-type RowsForm = Extract<FieldForm, { type: 'rows' }>;
+type RowsForm = FieldOf<'rows'>;
 
 /** How many rows are typed, the empty ones among them too. */
 export function rowCount(field: string, typed: Typed): number {

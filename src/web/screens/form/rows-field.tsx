@@ -1,14 +1,12 @@
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import { fieldId } from '../../parts/field.tsx';
-import type { FieldForm, RowColumn } from './field-form.ts';
+import type { FieldOf, RowColumn } from './field-form.ts';
 import type { FormFieldProps } from './form-fields.tsx';
 import { rowCount, withoutRow } from './row-values.ts';
 
 /** Rows of small fields, like shifts; rows can be added and taken out. */
-export function RowsField(
-  props: FormFieldProps & { readonly form: Extract<FieldForm, { type: 'rows' }> },
-) {
+export function RowsField(props: FormFieldProps & { readonly form: FieldOf<'rows'> }) {
   const { form, typed, onType, errors } = props;
   const count = rowCount(form.field, typed);
   const first = form.columns[0]?.field ?? '';

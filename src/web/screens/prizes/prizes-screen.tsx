@@ -6,7 +6,7 @@ import { type PrizeOrderLine, prizes, type SellerPrizes } from '../../../questio
 import { sellerName } from '../../../statements/account-name.ts';
 import { useBook } from '../../book.ts';
 import { PrintButton } from '../../parts/button.tsx';
-import { useClosed } from '../../parts/closed-season.tsx';
+import { ClosedNotice, useClosed } from '../../parts/closed-season.tsx';
 import { Units } from '../../parts/figures.tsx';
 import { ErrorSummary } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
@@ -73,6 +73,7 @@ export function PrizesScreen() {
         </>
       }
     >
+      <ClosedNotice />
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
       <Table
         caption="Sellers in alphabetical order"

@@ -3,6 +3,7 @@ import type { HistoryStep } from '../../../questions/record-history.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
+import { useClosed } from '../../parts/closed-season.tsx';
 import { undoDraft } from '../../undo.ts';
 import { WrittenBy } from './written-by.tsx';
 
@@ -15,6 +16,7 @@ export function RecordHistoryList(props: {
 }) {
   const book = useBook();
   const trouble = useSignal('');
+  const closed = useClosed() !== undefined;
   const undo = async (step: HistoryStep) => {
     const undone = await book.append([undoDraft(book.ledger, step.record)]);
     trouble.value = undone.ok ? '' : undone.refusal.message;
@@ -29,7 +31,7 @@ export function RecordHistoryList(props: {
         {props.steps.map((step) => {
           const { record, state } = step;
           const sentence = recordSentence(record, book.ledger);
-          const undoable = state === 'counts' && props.steps.length > 1;
+          const undoable = !closed && state === 'counts' && props.steps.length > 1;
           return (
             <li key={record.id} class={state === 'counts' ? '' : 'history-gone'}>
               <span class="small soft">

@@ -5,6 +5,7 @@ import { dayText } from '../../../statements/day-text.ts';
 import { kindNames } from '../../../statements/kind-name.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import { useBook } from '../../book.ts';
+import { useClosed } from '../../parts/closed-season.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { PaperLinks } from '../../parts/paper-links.tsx';
@@ -19,6 +20,7 @@ import { RemoveRecord } from './remove-record.tsx';
 export function RecordScreen({ params }: ScreenProps) {
   const book = useBook();
   const { ledger } = book;
+  const closed = useClosed() !== undefined;
   const record = ledger.standing.get(params.id ?? '');
   if (record === undefined) {
     return (
@@ -41,6 +43,7 @@ export function RecordScreen({ params }: ScreenProps) {
       layout="record"
       actions={
         stands &&
+        !closed &&
         record.kind !== 'void' && (
           <>
             <a class="button button-plain" href={`/records/${record.id}/edit`}>

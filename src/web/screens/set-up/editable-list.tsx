@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { done } from '../../../base/outcome.ts';
 import type { Draft } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
-import { ClosedNotice, useClosed } from '../../parts/closed-season.tsx';
+import { useClosed } from '../../parts/closed-season.tsx';
 import { ErrorSummary } from '../../parts/notice.tsx';
 import { type Checked, useSaving } from '../../parts/saving.ts';
 import { type Column, Table } from '../../parts/table.tsx';
@@ -43,7 +43,6 @@ export function EditableList<R>({ spec }: { readonly spec: ListSpec<R> }) {
   };
   return (
     <>
-      <ClosedNotice />
       <ErrorSummary errors={removing.errors} attempt={removing.attempt} />
       {open !== undefined && !closed && (
         <FieldsForm

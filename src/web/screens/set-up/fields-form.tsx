@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { AmountField } from '../../parts/amount-field.tsx';
 import { Button } from '../../parts/button.tsx';
+import { useClosed } from '../../parts/closed-season.tsx';
 import {
   CheckField,
   DayField,
@@ -26,7 +27,10 @@ export interface FieldSpec {
   readonly empty?: string;
 }
 
-/** A form from a list of fields: set-up kinds differ in their fields and in what they become. */
+/**
+ * A form from a list of fields: set-up kinds differ in their fields and in what they become.
+ * Once the season is closed it only shows what was set up.
+ */
 export function FieldsForm(props: {
   readonly title: string;
   readonly fields: readonly FieldSpec[];
@@ -39,6 +43,7 @@ export function FieldsForm(props: {
 }) {
   const [values, setValues] = useState(props.start);
   const saving = useSaving();
+  const readOnly = useClosed() !== undefined;
   const save = (event: SubmitEvent) => {
     event.preventDefault();
     void saving.save(props.read(values), props.onDone);
@@ -47,25 +52,29 @@ export function FieldsForm(props: {
     <form class="panel" onSubmit={save} noValidate aria-label={props.title}>
       <h2>{props.title}</h2>
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
-      {props.fields.map((field) => (
-        <OneField
-          key={field.name}
-          field={field}
-          value={values[field.name] ?? ''}
-          error={saving.errorOf(field.name)}
-          onValue={(value) => setValues({ ...values, [field.name]: value })}
-        />
-      ))}
-      <div class="form-end">
-        <Button kind="main" submit disabled={saving.busy}>
-          {props.submit}
-        </Button>
-        {props.onCancel && (
-          <Button quiet onClick={props.onCancel}>
-            Close without saving
+      <fieldset disabled={readOnly} aria-label={props.title}>
+        {props.fields.map((field) => (
+          <OneField
+            key={field.name}
+            field={field}
+            value={values[field.name] ?? ''}
+            error={saving.errorOf(field.name)}
+            onValue={(value) => setValues({ ...values, [field.name]: value })}
+          />
+        ))}
+      </fieldset>
+      {!readOnly && (
+        <div class="form-end">
+          <Button kind="main" submit disabled={saving.busy}>
+            {props.submit}
           </Button>
-        )}
-      </div>
+          {props.onCancel && (
+            <Button quiet onClick={props.onCancel}>
+              Close without saving
+            </Button>
+          )}
+        </div>
+      )}
     </form>
   );
 }

@@ -9,7 +9,7 @@ import {
 import { type Draft, useBook } from '../../book.ts';
 import { go } from '../../navigation.ts';
 import { Button } from '../../parts/button.tsx';
-import { ClosedNotice, useClosed } from '../../parts/closed-season.tsx';
+import { useClosed } from '../../parts/closed-season.tsx';
 import { TextField } from '../../parts/field.tsx';
 import { ErrorSummary, Notice } from '../../parts/notice.tsx';
 import { useSaving } from '../../parts/saving.ts';
@@ -40,7 +40,7 @@ export function PasteSellers() {
   });
   const drafts = draftsOf(proposed);
   const toFix = proposed.filter((row) => row.state === 'fix').length;
-  if (closed !== undefined) return <ClosedNotice />;
+  if (closed !== undefined) return null;
   return (
     <>
       <TextField label="Paste here" name="pasted" hint={HINT} long value={text} onValue={read} />

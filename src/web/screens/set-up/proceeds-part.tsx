@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { RecordOf } from '../../../records/record.ts';
 import { useBook } from '../../book.ts';
-import { useClosed } from '../../parts/closed-season.tsx';
 import { Money } from '../../parts/figures.tsx';
 import { moneyToType } from '../../parts/typed.ts';
 import { EditableList } from './editable-list.tsx';
@@ -29,7 +28,6 @@ const WAIVER: FieldSpec = {
 /** How much of each credited unit the group keeps, by steps. */
 export function ProceedsPart() {
   const { ledger, currency } = useBook();
-  const closed = useClosed();
   const [saved, setSaved] = useState(0);
   const { proceeds } = ledger.setup;
   const steps = [...(proceeds?.steps ?? [])].sort((a, b) => a.from - b.from);
@@ -76,7 +74,7 @@ export function ProceedsPart() {
           remove: (row) => [withSteps(steps.filter((step) => step.from !== row.from))],
         }}
       />
-      {closed === undefined && proceeds !== undefined && (
+      {proceeds !== undefined && (
         <FieldsForm
           key={`terms-${saved}`}
           title="Terms"

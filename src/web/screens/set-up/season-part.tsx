@@ -3,7 +3,6 @@ import { freeId } from '../../../intake/short-id.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
-import { useClosed } from '../../parts/closed-season.tsx';
 import { contentOf } from '../../undo.ts';
 import { EditableList } from './editable-list.tsx';
 import { type FieldSpec, FieldsForm } from './fields-form.tsx';
@@ -26,47 +25,44 @@ const FIELDS: readonly FieldSpec[] = [
 /** Name, currency, days and deadlines of the season. */
 export function SeasonPart() {
   const { ledger } = useBook();
-  const closed = useClosed();
   const { season } = ledger.setup;
   const [saved, setSaved] = useState(0);
   return (
     <>
-      {closed === undefined && (
-        <FieldsForm
-          key={`season-${saved}`}
-          title="Season"
-          fields={FIELDS}
-          start={{
-            name: season?.name ?? '',
-            currency: season?.currency ?? 'USD',
-            starts: season?.starts ?? '',
-            ends: season?.ends ?? '',
-          }}
-          read={(values) => {
-            const reading = new Reading(values);
-            const currency = reading.optional('currency').toUpperCase();
-            const name = reading.text('name', 'Name the season.');
-            const starts = reading.day('starts');
-            const ends = reading.day('ends');
-            if (!/^[A-Z]{3}$/.test(currency)) {
-              reading.refuse('currency', 'Write the three letters of a currency, like USD.');
-            }
-            if (ends < starts) reading.refuse('ends', 'The last day is before the first.');
-            const deadlines = season?.deadlines;
-            return reading.done({
-              kind: 'season',
-              name,
-              currency,
-              starts,
-              ends,
-              ...(deadlines === undefined ? {} : { deadlines }),
-              ...replacing(season),
-            });
-          }}
-          submit="Save the season"
-          onDone={() => setSaved(saved + 1)}
-        />
-      )}
+      <FieldsForm
+        key={`season-${saved}`}
+        title="Season"
+        fields={FIELDS}
+        start={{
+          name: season?.name ?? '',
+          currency: season?.currency ?? 'USD',
+          starts: season?.starts ?? '',
+          ends: season?.ends ?? '',
+        }}
+        read={(values) => {
+          const reading = new Reading(values);
+          const currency = reading.optional('currency').toUpperCase();
+          const name = reading.text('name', 'Name the season.');
+          const starts = reading.day('starts');
+          const ends = reading.day('ends');
+          if (!/^[A-Z]{3}$/.test(currency)) {
+            reading.refuse('currency', 'Write the three letters of a currency, like USD.');
+          }
+          if (ends < starts) reading.refuse('ends', 'The last day is before the first.');
+          const deadlines = season?.deadlines;
+          return reading.done({
+            kind: 'season',
+            name,
+            currency,
+            starts,
+            ends,
+            ...(deadlines === undefined ? {} : { deadlines }),
+            ...replacing(season),
+          });
+        }}
+        submit="Save the season"
+        onDone={() => setSaved(saved + 1)}
+      />
       {season !== undefined && <Deadlines season={season} />}
     </>
   );

@@ -1,6 +1,7 @@
 import '../../styles/tasks.css';
 import './set-up.css';
 import type { ComponentType } from 'preact';
+import { ClosedNotice } from '../../parts/closed-season.tsx';
 import { Page } from '../../parts/page.tsx';
 import type { ScreenProps } from '../../routes.ts';
 import { FamiliesPart } from './families-part.tsx';
@@ -40,6 +41,7 @@ export function SetUpPartScreen({ params }: ScreenProps) {
   const [title, Part] = found;
   return (
     <Page title={title} above={above}>
+      <ClosedNotice />
       <Part />
     </Page>
   );

@@ -1,0 +1,91 @@
+import type { Ledger } from '../../../ledger/ledger.ts';
+import {
+  notYetBanked,
+  type Receipt,
+  receiptOf,
+  sumOfReceipts,
+} from '../../../questions/not-yet-banked.ts';
+import { isMovement } from '../../../records/record.ts';
+import { dayText } from '../../../statements/day-text.ts';
+import { moneyText } from '../../../statements/money-text.ts';
+import { recordSentence } from '../../../statements/record-sentence.ts';
+import { useBook } from '../../book.ts';
+import { Button } from '../../parts/button.tsx';
+import { fieldId } from '../../parts/field.tsx';
+import { Money } from '../../parts/figures.tsx';
+import { moneyToType } from '../../parts/typed.ts';
+import type { FormFieldProps } from './form-fields.tsx';
+import type { Typed } from './form-values.ts';
+
+/**
+ * What a deposit holds: payments and stalls whose cash and cheques wait to be banked, to be ticked
+ * off against the bag. Their sum is the amount until another one is written.
+ */
+export function ReceiptsField({ form, typed, onType }: FormFieldProps) {
+  const { ledger, currency } = useBook();
+  const receipts = offered(form.field, typed, ledger);
+  if (receipts.length === 0) {
+    return <p class="none">No payment and no stall waits to be banked.</p>;
+  }
+  const isTicked = ({ record }: Receipt) => typed[`${form.field}.${record.id}`] === 'yes';
+  const ticked = receipts.filter(isTicked);
+  const tick = (changed: readonly Receipt[], on: boolean) => {
+    const ticks = changed.map(({ record }) => [`${form.field}.${record.id}`, on ? 'yes' : '']);
+    const next: Typed = { ...typed, ...Object.fromEntries(ticks) };
+    const before = ticked.length === 0 ? '' : moneyToType(sumOfReceipts(ticked), currency);
+    const after = receipts.filter(({ record }) => next[`${form.field}.${record.id}`] === 'yes');
+    const follows = (typed.cents ?? '') === before;
+    const cents = after.length === 0 ? '' : moneyToType(sumOfReceipts(after), currency);
+    onType(follows ? { ...next, cents } : next);
+  };
+  const all = ticked.length === receipts.length;
+  return (
+    <fieldset class="field receipts" id={fieldId(form.field)} tabIndex={-1}>
+      <legend>
+        {form.label}
+        <span class="field-optional"> (if any)</span>
+      </legend>
+      <p class="field-hint">Tick what is in the bag. Cards are not here: they arrive by payout.</p>
+      <ul>
+        {receipts.map((receipt) => (
+          <li key={receipt.record.id}>
+            <label>
+              <input
+                type="checkbox"
+                checked={isTicked(receipt)}
+                onChange={(event) => tick([receipt], event.currentTarget.checked)}
+              />
+              <span class="receipt-words">
+                {dayText(receipt.record.date)}: {recordSentence(receipt.record, ledger)}
+              </span>
+              <Money minor={receipt.cents} plain />
+            </label>
+          </li>
+        ))}
+      </ul>
+      <p class="receipts-sum">
+        <span aria-live="polite">
+          {ticked.length} of {receipts.length} ticked,{' '}
+          <b>{moneyText(sumOfReceipts(ticked), currency)}</b>
+        </span>{' '}
+        <Button quiet onClick={() => tick(receipts, !all)}>
+          {all ? 'Tick none' : 'Tick all'}
+        </Button>
+      </p>
+    </fieldset>
+  );
+}
+
+/** What waits, and what this deposit already names, so that an edit can take it out again. */
+function offered(field: string, typed: Typed, ledger: Ledger): Receipt[] {
+  const waiting = notYetBanked(ledger);
+  const known = new Set(waiting.map(({ record }) => record.id));
+  const own: Receipt[] = [];
+  for (const key of Object.keys(typed)) {
+    const id = key.slice(field.length + 1);
+    const record = key.startsWith(`${field}.`) && !known.has(id) && ledger.standing.get(id);
+    const receipt = record && isMovement(record) ? receiptOf(record) : undefined;
+    if (receipt !== undefined) own.push(receipt);
+  }
+  return [...own, ...waiting];
+}
