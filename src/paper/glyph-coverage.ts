@@ -1,6 +1,7 @@
 /**
- * Which characters a TrueType font can draw, read from its `cmap` table (OpenType specification,
- * formats 4 and 12). A paper must know beforehand: one missing glyph fails the whole PDF/UA check.
+ * Which characters a TrueType font can draw, and how wide, read from its `cmap` table (OpenType
+ * specification, formats 4 and 12) and its `hmtx` table. A paper must know beforehand: one missing
+ * glyph fails the whole PDF/UA check, and columns are measured before anything is set.
  */
 
 const FORMAT_BMP = 4;
@@ -10,29 +11,54 @@ const FORMAT_ALL = 12;
 export class GlyphCoverage {
   readonly #starts: number[] = [];
   readonly #ends: number[] = [];
+  /** The glyph of each range's first character; the others follow it. */
+  readonly #glyphs: number[] = [];
+  readonly #view: DataView;
 
   constructor(font: Uint8Array) {
-    const view = new DataView(font.buffer, font.byteOffset, font.byteLength);
-    for (const [start, end] of rangesOf(view)) {
+    this.#view = new DataView(font.buffer, font.byteOffset, font.byteLength);
+    for (const [start, end, glyph] of rangesOf(this.#view)) {
       this.#starts.push(start);
       this.#ends.push(end);
+      this.#glyphs.push(glyph);
     }
   }
 
   has(codePoint: number): boolean {
+    return this.#rangeOf(codePoint) !== undefined;
+  }
+
+  /** How far a character moves on, in thousandths of the type size; undefined where not drawn. */
+  advance(codePoint: number): number | undefined {
+    const range = this.#rangeOf(codePoint);
+    if (range === undefined) return undefined;
+    const glyph = (this.#glyphs[range] ?? 0) + codePoint - (this.#starts[range] ?? 0);
+    return advanceOf(this.#view, glyph);
+  }
+
+  #rangeOf(codePoint: number): number | undefined {
     let low = 0;
     let high = this.#starts.length - 1;
     while (low <= high) {
       const middle = (low + high) >> 1;
       if (codePoint < (this.#starts[middle] ?? 0)) high = middle - 1;
       else if (codePoint > (this.#ends[middle] ?? 0)) low = middle + 1;
-      else return true;
+      else return middle;
     }
-    return false;
+    return undefined;
   }
 }
 
-type Range = readonly [start: number, end: number];
+type Range = readonly [start: number, end: number, glyph: number];
+
+/** Glyphs past the last full entry of `hmtx` are all as wide as that one. */
+function advanceOf(view: DataView, glyph: number): number | undefined {
+  const [head, hhea, hmtx] = ['head', 'hhea', 'hmtx'].map((name) => tableAt(view, name));
+  if (head === undefined || hhea === undefined || hmtx === undefined) return undefined;
+  const unitsPerEm = view.getUint16(head + 18);
+  const last = view.getUint16(hhea + 34) - 1;
+  return (view.getUint16(hmtx + 4 * Math.min(glyph, last)) * 1000) / unitsPerEm;
+}
 
 /** The ranges of the fullest Unicode subtable, in ascending order. */
 function rangesOf(view: DataView): Range[] {
@@ -61,7 +87,7 @@ function rangesOfAll(view: DataView, subtable: number): Range[] {
   const ranges: Range[] = [];
   for (let group = 0; group < view.getUint32(subtable + 12); group += 1) {
     const at = subtable + 16 + 12 * group;
-    ranges.push([view.getUint32(at), view.getUint32(at + 4)]);
+    ranges.push([view.getUint32(at), view.getUint32(at + 4), view.getUint32(at + 8)]);
   }
   return ranges;
 }
@@ -80,9 +106,10 @@ function rangesOfBmp(view: DataView, subtable: number): Range[] {
     const offset = view.getUint16(offsets + at);
     for (let code = start; code <= end && code < 0xffff; code += 1) {
       const glyphAt = offsets + at + offset + 2 * (code - start);
-      const glyph =
-        offset === 0 ? (code + view.getUint16(deltas + at)) & 0xffff : view.getUint16(glyphAt);
-      if (glyph !== 0) ranges.push([code, code]);
+      const delta = view.getUint16(deltas + at);
+      const listed = offset === 0 ? code : view.getUint16(glyphAt);
+      const glyph = listed === 0 ? 0 : (listed + delta) & 0xffff;
+      if (glyph !== 0) ranges.push([code, code, glyph]);
     }
   }
   return ranges;

@@ -29,8 +29,8 @@ export type Printed = Outcome<PrintedPaper, PaperRefusal>;
 const NOWHERE = '/cratebook-paper';
 const TEMPLATE = readFileSync(new URL('./paper.typ', import.meta.url), 'utf8');
 const SIZES: Readonly<Record<PaperSize, string>> = { a4: 'a4', letter: 'us-letter' };
-/** Results of the last papers that are kept for the next one; more costs memory and time. */
-const CACHE_AGE = 1;
+/** Results are kept from one paper to the next and dropped after this many: dropping takes time. */
+const PAPERS_CACHED = 10;
 
 /**
  * Makes PDFs one after the other with compilers that are kept: making one takes longer than a
@@ -38,6 +38,7 @@ const CACHE_AGE = 1;
  */
 export class PaperPrinter {
   readonly #compilers = new Map<boolean, NodeCompiler>();
+  #made = 0;
 
   print(paper: Paper, size: PaperSize): Printed {
     const { json, needsHan, replaced } = printable({ ...laidOut(paper), size: SIZES[size] });
@@ -56,7 +57,8 @@ export class PaperPrinter {
     } catch (error) {
       return refused(paperNotMade(paper, String(error)));
     } finally {
-      compiler.evictCache(CACHE_AGE);
+      this.#made += 1;
+      if (this.#made % PAPERS_CACHED === 0) compiler.evictCache(0);
     }
   }
 

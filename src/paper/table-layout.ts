@@ -1,49 +1,44 @@
 import type { Block, Column, Paper, TableBlock } from '../statements/paper.ts';
+import { isWidthCertain, textWidth } from './text-width.ts';
 
 /**
- * Gives every table the widths of its columns in points, from the characters in them. Left to
- * itself the typesetter lays each cell out several times to find these widths, which took half the
- * time of a paper. Widths are a little on the wide side; text that is longer wraps.
+ * Gives every table the widths of its columns and the heights of its rows in points, from the
+ * characters in them. Left to itself the typesetter lays each cell out several times to find
+ * these, which took more than half the time of a paper. A row whose text may need a second line
+ * keeps a height of its own.
  */
 
 const CELL_PT = 9;
 const HEAD_PT = 8;
 /** Bold letters are this much wider. */
 const BOLD = 1.09;
+/** Room beside a text, as `inset` in paper.typ gives it. */
 const GAP_PT = 10;
 const BOX_PT = 68;
 /** Longer text wraps inside its column. */
 const TEXT_MAX_PT = 120;
 const TEXT_MAX_NARROW_PT = 270;
-/** The least room for the first of two stacks. */
-const BESIDE_MIN_PT = 160;
 /** A head that is longer is set on two lines. */
 const HEAD_ONE_LINE_PT = 56;
-
-/** Widths of Noto Sans in thousandths of the type size, by class of character, about right. */
-const WIDTHS: readonly (readonly [characters: RegExp, width: number])[] = [
-  [/[\u1100-\u115f\u2e80-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe4f\uff00-\uff60]/u, 1000],
-  [/[mwMW\u2014]/u, 920],
-  [/[A-HJ-Z]/u, 660],
-  [/[0-9$]/u, 572],
-  [/[ .,:;'|!iIlj()[\]\-\u00b7]/u, 280],
-  [/[frt]/u, 390],
-];
-const WIDTH_OTHER = 565;
+/** Between the margins of paper.typ on the narrower paper, A4: 180 mm. */
+const PAGE_PT = 510;
+/** One line of 9 points with the room above and below it that paper.typ gives a cell. */
+const ROW_PT = 13;
+/** Kerning may set a text a little wider than the sum of its characters. */
+const KERNING = 1.02;
 
 /** `grow` takes the room that is left. */
 export type ColumnWidth = number | 'grow';
+/** `auto` is as high as its text needs. */
+export type RowHeight = number | 'auto';
 
-export type LaidOutBlock =
-  | Exclude<Block, TableBlock | { block: 'beside' }>
-  | (TableBlock & { readonly widths: readonly ColumnWidth[] })
-  | {
-      readonly block: 'beside';
-      readonly first: readonly LaidOutBlock[];
-      readonly second: readonly LaidOutBlock[];
-      /** Points for the first stack. */
-      readonly width: number;
-    };
+export type LaidOutTable = TableBlock & {
+  readonly widths: readonly ColumnWidth[];
+  /** Of the rows alone; head and totals are as high as they need. */
+  readonly heights: readonly RowHeight[];
+};
+
+export type LaidOutBlock = Exclude<Block, TableBlock> | LaidOutTable;
 
 export function laidOut(paper: Paper): Omit<Paper, 'blocks'> & {
   readonly blocks: readonly LaidOutBlock[];
@@ -52,32 +47,25 @@ export function laidOut(paper: Paper): Omit<Paper, 'blocks'> & {
 }
 
 function laidOutBlock(block: Block): LaidOutBlock {
-  if (block.block === 'table') return { ...block, widths: widthsOf(block) };
-  if (block.block !== 'beside') return block;
-  const first = block.first.map(laidOutBlock);
-  const tables = first.map((one) => (one.block === 'table' ? sumOf(one.widths) : 0));
-  return {
-    block: 'beside',
-    first,
-    second: block.second.map(laidOutBlock),
-    width: Math.max(...tables, BESIDE_MIN_PT),
-  };
+  if (block.block !== 'table') return block;
+  const texts = block.rows.map((row) => row.map((text) => textWidth(text, CELL_PT) * KERNING));
+  const widths = widthsOf(block, texts);
+  return { ...block, widths, heights: heightsOf(block, texts, widths) };
 }
 
-function widthsOf(table: TableBlock): ColumnWidth[] {
+/** Points that each cell's text takes in one line. */
+type TextWidths = readonly (readonly number[])[];
+
+function widthsOf(table: TableBlock, texts: TextWidths): ColumnWidth[] {
   const lastText = table.columns.findLastIndex((column) => column.shows === 'text');
+  const textMax = table.narrow === true ? TEXT_MAX_NARROW_PT : TEXT_MAX_PT;
   return table.columns.map((column, at) => {
     if (column.shows === 'box') return BOX_PT;
     if (at === lastText && table.narrow !== true) return 'grow';
-    const textMax = table.narrow === true ? TEXT_MAX_NARROW_PT : TEXT_MAX_PT;
-    return columnWidth(column, bodyWidth(table, at), textMax);
+    const cells = texts.map((row) => row[at] ?? 0);
+    const totals = (table.totals ?? []).map((row) => textWidth(row[at] ?? '', CELL_PT) * BOLD);
+    return columnWidth(column, Math.max(0, ...cells, ...totals), textMax);
   });
-}
-
-function bodyWidth(table: TableBlock, at: number): number {
-  const cells = table.rows.map((row) => widthOf(row[at] ?? '', CELL_PT));
-  const totals = (table.totals ?? []).map((row) => widthOf(row[at] ?? '', CELL_PT * BOLD));
-  return Math.max(0, ...cells, ...totals);
 }
 
 function columnWidth(column: Column, body: number, textMax: number): number {
@@ -86,37 +74,27 @@ function columnWidth(column: Column, body: number, textMax: number): number {
 }
 
 function headWidth(head: string): number {
-  const whole = widthOf(head, HEAD_PT * BOLD);
-  if (whole <= HEAD_ONE_LINE_PT) return whole;
+  const width = (words: readonly string[]) => textWidth(words.join(' '), HEAD_PT) * BOLD;
   const words = head.split(' ');
+  const whole = width(words);
+  if (whole <= HEAD_ONE_LINE_PT) return whole;
   // The best of all ways to set the words on two lines.
   const ways = words.map((_word, cut) =>
-    Math.max(
-      widthOf(words.slice(0, cut).join(' '), HEAD_PT * BOLD),
-      widthOf(words.slice(cut).join(' '), HEAD_PT * BOLD),
-    ),
+    Math.max(width(words.slice(0, cut)), width(words.slice(cut))),
   );
   return Math.min(whole, ...ways);
 }
 
-/** Points that a text takes in one line. */
-function widthOf(text: string, size: number): number {
-  let thousandths = 0;
-  for (const character of text) thousandths += characterWidth(character);
-  return (thousandths * size) / 1000;
-}
-
-const known = new Map<string, number>();
-
-function characterWidth(character: string): number {
-  let width = known.get(character);
-  if (width === undefined) {
-    width = WIDTHS.find(([characters]) => characters.test(character))?.[1] ?? WIDTH_OTHER;
-    known.set(character, width);
-  }
-  return width;
-}
-
-function sumOf(widths: readonly ColumnWidth[]): number {
-  return widths.reduce<number>((sum, width) => sum + (width === 'grow' ? 0 : width), 0);
+function heightsOf(
+  table: TableBlock,
+  texts: TextWidths,
+  widths: readonly ColumnWidth[],
+): RowHeight[] {
+  if (table.columns.some((column) => column.shows === 'box')) return table.rows.map(() => 'auto');
+  const taken = widths.reduce<number>((sum, width) => sum + (width === 'grow' ? 0 : width), 0);
+  const rooms = widths.map((width) => (width === 'grow' ? PAGE_PT - taken : width) - GAP_PT);
+  return table.rows.map((row, at) => {
+    const fits = texts[at]?.every((width, column) => width <= (rooms[column] ?? 0));
+    return fits === true && isWidthCertain(row.join('')) ? ROW_PT : 'auto';
+  });
 }

@@ -7,7 +7,7 @@ import { capitalised, type PaperContext, PaperTexts } from './paper-frame.ts';
 import { userText } from './user-text.ts';
 
 /**
- * A family's statement: one sentence of arithmetic, the same as a sum, every dated line, and whom
+ * A family's statement: one sentence of arithmetic, the same in money, every dated line, and whom
  * to ask. It is the group's main safeguard against mistakes (trade practice: the family itself can
  * say "that is wrong"), so it leaves no line out and names someone who does not keep the money.
  */
@@ -31,7 +31,8 @@ export function familyStatement(
     ],
     blocks: [
       { block: 'lead', text: statementSentence(account.totals, account.stillToPay, texts) },
-      ...sumBlocks(account, texts),
+      { block: 'words', text: sumInMoney(account, texts) },
+      ...sellerBlocks(account, texts),
       { block: 'heading', text: words.statement.everyLine },
       linesBlock(account, texts),
       {
@@ -70,79 +71,40 @@ function shownParts(totals: AccountTotals): PartName[] {
   );
 }
 
-/** Parts that are money alone: their units column stays empty. */
-const MONEY_ONLY: readonly PartName[] = [
-  'paid',
-  'bounced',
-  'bankFees',
-  'paidOnline',
-  'refunded',
-  'givenUp',
-];
-
-function sumTable(account: FamilyAccount, texts: PaperTexts): Block {
-  const { words } = texts;
-  return {
-    block: 'table',
-    narrow: true,
-    columns: [
-      { head: words.statement.part, shows: 'text' },
-      { head: words.units, shows: 'number' },
-      { head: words.amount, shows: 'number' },
-    ],
-    rows: shownParts(account.totals).map((part) => [
-      words.partRows[part],
-      MONEY_ONLY.includes(part) ? '' : texts.units(account.totals[part].units),
-      texts.money(account.totals[part].minor),
-    ]),
-    totals: [
-      [
-        account.stillToPay < 0 ? words.inCredit : words.stillToPay,
-        '',
-        texts.money(Math.abs(account.stillToPay)),
-      ],
-    ],
-  };
+/** `Taken $360.00, less brought back $0.00, less paid $200.00: still to pay $160.00.` */
+function sumInMoney(account: FamilyAccount, texts: PaperTexts): string {
+  const { partsInMoney } = texts.words;
+  const parts = shownParts(account.totals).map(
+    (part) => `${partsInMoney[part]} ${texts.money(account.totals[part].minor)}`,
+  );
+  return `${parts.join(', ')}: ${texts.balance(account.stillToPay)}.`;
 }
 
-/** The sum, and credit: for several sellers beside it, with what each of them owes. */
-function sumBlocks(account: FamilyAccount, texts: PaperTexts): Block[] {
+/** Credit; for several sellers with what each of them has still to pay. */
+function sellerBlocks(account: FamilyAccount, texts: PaperTexts): Block[] {
   const { words } = texts;
-  const sum: Block[] = [
-    { block: 'heading', text: words.statement.howItAddsUp },
-    sumTable(account, texts),
-  ];
-  if (account.sellers.length > 1) {
-    return [{ block: 'beside', first: sum, second: sellerBlocks(account, texts) }];
+  if (account.sellers.length < 2) {
+    const credit = creditText(account.sellers[0]?.credit ?? {}, texts);
+    return [{ block: 'words', text: words.statement.credit(credit) }];
   }
-  const credit = creditText(account.sellers[0]?.credit ?? {}, texts);
-  return [...sum, { block: 'words', text: words.statement.credit(credit) }];
+  const columns: Column[] = [
+    { head: words.seller, shows: 'text' },
+    { head: words.statement.creditUnits, shows: 'number' },
+    { head: words.statement.stillToPay, shows: 'number' },
+  ];
+  const rows = account.sellers.map((one) => [
+    userText(one.name),
+    creditText(one.credit, texts),
+    runningText(one.stillToPay, texts),
+  ]);
+  return [
+    { block: 'words', text: words.statement.creditNote },
+    { block: 'table', narrow: true, columns, rows },
+  ];
 }
 
 function creditText(credit: Readonly<Record<string, number>>, texts: PaperTexts): string {
   return texts.units(Object.values(credit).reduce((sum, units) => sum + units, 0));
-}
-
-function sellerBlocks(account: FamilyAccount, texts: PaperTexts): Block[] {
-  const { words } = texts;
-  return [
-    { block: 'heading', text: words.statement.bySeller },
-    {
-      block: 'table',
-      narrow: true,
-      columns: [
-        { head: words.seller, shows: 'text' },
-        { head: words.statement.creditUnits, shows: 'number' },
-        { head: words.statement.stillToPay, shows: 'number' },
-      ],
-      rows: account.sellers.map((one) => [
-        userText(one.name),
-        creditText(one.credit, texts),
-        runningText(one.stillToPay, texts),
-      ]),
-    },
-    { block: 'words', text: words.statement.creditNote },
-  ];
 }
 
 function linesBlock(account: FamilyAccount, texts: PaperTexts): Block {
@@ -156,16 +118,14 @@ function linesBlock(account: FamilyAccount, texts: PaperTexts): Block {
       { head: words.day, shows: 'text' },
       ...sellerColumn,
       { head: words.statement.what, shows: 'text' },
-      { head: words.statement.adds, shows: 'number' },
-      { head: words.statement.takesOff, shows: 'number' },
+      { head: words.statement.addsOrTakesOff, shows: 'number' },
       { head: words.statement.stillToPay, shows: 'number' },
     ],
     rows: account.lines.map((line) => [
       texts.day(line.date),
       ...(several ? [texts.seller(line.seller)] : []),
       lineText(line, texts),
-      line.minor > 0 ? texts.money(line.minor) : '',
-      line.minor < 0 ? texts.money(-line.minor) : '',
+      changeText(line.minor, texts),
       runningText(line.stillToPay, texts),
     ]),
   };
@@ -189,6 +149,11 @@ function goodsText(line: AccountLine, texts: PaperTexts): string {
   if (line.gifts === undefined) return texts.goods(line.lines);
   const gifts = texts.words.toGiveAway(texts.goods(line.gifts));
   return Object.keys(line.lines).length === 0 ? gifts : `${texts.goods(line.lines)}, ${gifts}`;
+}
+
+/** `+$40.00` or `−$25.00`; nothing for a line that is about credit alone. */
+function changeText(minor: number, texts: PaperTexts): string {
+  return minor > 0 ? `+${texts.money(minor)}` : minor < 0 ? texts.money(minor) : '';
 }
 
 function runningText(minor: number, texts: PaperTexts): string {

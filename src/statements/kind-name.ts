@@ -4,7 +4,7 @@ import type { Kind } from '../records/record.ts';
 export const kindNames: Readonly<Record<Kind, string>> = {
   season: 'Season',
   product: 'Product',
-  hold: 'Hold',
+  hold: 'Stop-sale',
   family: 'Family',
   seller: 'Seller',
   host: 'Host shop',

@@ -31,12 +31,6 @@ export type Block =
   | { readonly block: 'heading'; readonly text: string }
   | { readonly block: 'words'; readonly text: string }
   | TableBlock
-  /** Two short stacks beside each other, read the first one first. */
-  | {
-      readonly block: 'beside';
-      readonly first: readonly Block[];
-      readonly second: readonly Block[];
-    }
   /** Places to sign: each a label over a line for name, signature and day. */
   | { readonly block: 'signatures'; readonly places: readonly SignaturePlace[] };
 

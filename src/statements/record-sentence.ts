@@ -111,7 +111,7 @@ const sentences: { readonly [K in Kind]: Say<K> } = {
     `Product ${r.name}: ${tell.money(r.price)} a unit, case of ${r.case}` +
     `${r.from ? `, from ${dayText(r.from)}` : ''}${r.retired ? ', retired' : ''}`,
   hold: (r, tell) =>
-    `${r.lifted ? 'Hold lifted' : 'Hold'} on ${productName(tell.setup, r.product)}` +
+    `${r.lifted ? 'Stop-sale lifted' : 'Stop-sale'} of ${productName(tell.setup, r.product)}` +
     `${r.lot ? `, lot ${r.lot}` : ''}: ${r.reason}`,
   family: (r) => `Family ${r.name}`,
   seller: (r, tell) =>

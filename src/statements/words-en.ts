@@ -25,7 +25,6 @@ export const wordsEn = {
   lastRecord: 'Last record',
   none: 'none',
   stillToPay: 'Still to pay',
-  inCredit: 'In credit',
   /** Minor amounts as text; `owes` false means the family is in credit. */
   balance: (amount: string, owes: boolean) =>
     owes ? `still to pay ${amount}` : `in credit ${amount}`,
@@ -35,13 +34,9 @@ export const wordsEn = {
 
   statement: {
     title: (name: string) => `Statement for ${name}`,
-    howItAddsUp: 'How it adds up',
-    part: 'Part',
     everyLine: 'Every line',
-    bySeller: 'By seller',
     what: 'What happened',
-    adds: 'Adds',
-    takesOff: 'Takes off',
+    addsOrTakesOff: 'Adds +, takes off −',
     stillToPay: 'Still to pay',
     inCredit: (amount: string) => `in credit ${amount}`,
     creditUnits: 'Credit units',
@@ -69,8 +64,8 @@ export const wordsEn = {
     givenUp: (_units: string, amount: string) => `no longer asked for ${amount}`,
   } satisfies Record<PartName, (units: string, amount: string) => string>,
 
-  /** The same parts as the rows of a sum. */
-  partRows: {
+  /** The same parts as a sum in money; the words say which way each one counts. */
+  partsInMoney: {
     taken: 'Taken',
     received: 'plus received from other sellers',
     posted: 'plus posted to buyers',

@@ -21,8 +21,6 @@ function blockText(block: Block): string {
       const heads = block.columns.map((column) => column.head);
       return textTable(heads, [...block.rows, ...(block.totals ?? [])], new Set(figures));
     }
-    case 'beside':
-      return [...block.first, ...block.second].map(blockText).join('\n');
     case 'signatures':
       return block.places
         .map((place) => `${place.label}: ${place.lines.join(' / ')} ________\n`)
