@@ -1,6 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import {
+  BOOK,
   launchedBrowser,
   NARROW,
   type OpenedApp,
@@ -76,11 +77,11 @@ async function tellOverflow(app: OpenedApp, path: string, width: number): Promis
 /** A made season of a large group: 45 families with some 60 sellers, 40 products. */
 async function importLarge(app: OpenedApp): Promise<void> {
   const shape = { families: 45, products: 40, days: 63, actsADay: 30, changesPercent: 3 };
-  const header = { book: 'cratebook/1', group: 'large', season: 'spring-2027' } as const;
+  const header = { book: 'cratebook/1', ...BOOK } as const;
   const text = [...writeBook(header, makeSeason(1, shape))].join('');
   const status = await app.page.evaluate(async (body) => {
     const headers = { 'Content-Type': 'application/jsonl' };
-    const path = '/api/books/large/spring-2027/file';
+    const path = '/api/books/wrenfield/spring-2027/file';
     return (await fetch(path, { method: 'POST', body, headers })).status;
   }, text);
   if (status >= 300) throw new Error(`The large book was not taken: ${status}`);

@@ -1,5 +1,6 @@
 import { minorDigits } from '../base/currency.ts';
 import { byText } from '../base/order.ts';
+import { plainText } from '../base/plain-text.ts';
 import type { Ledger } from '../ledger/ledger.ts';
 import { type BookRecord, byWritten, isMovement, type Kind } from '../records/record.ts';
 import { accountsOf, type PlaceId } from './places.ts';
@@ -158,11 +159,7 @@ function decimal(minor: number, currency: string): string {
   return digits === 0 ? text : `${text.slice(0, cut)}.${text.slice(cut)}`;
 }
 
-/** Small letters without accents and without marks between thousands. */
+/** Plain letters, and no marks between thousands. */
 function plain(text: string): string {
-  return text
-    .normalize('NFD')
-    .replace(/\p{M}+/gu, '')
-    .toLowerCase()
-    .replace(/(\d),(?=\d{3})/g, '$1');
+  return plainText(text).replace(/(\d),(?=\d{3})/g, '$1');
 }

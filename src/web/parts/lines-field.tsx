@@ -1,9 +1,14 @@
+import { useState } from 'preact/hooks';
+import { plainText } from '../../base/plain-text.ts';
 import { valueOfLines } from '../../questions/value-of-lines.ts';
 import type { Lines } from '../../records/fields.ts';
 import { useBook } from '../book.ts';
 import { fieldId } from './field.tsx';
 import { Money, Units } from './figures.tsx';
 import { caseUnits, type LinesTyped } from './typed.ts';
+
+/** More products than a person finds at a glance: a search stands above them. */
+const MANY_PRODUCTS = 15;
 
 /**
  * Goods by product: cases and singles side by side, price shown, with the running total in units
@@ -37,11 +42,28 @@ export function LinesField(props: {
   );
   const total = valueOfLines(ledger, props.units, props.day);
   const id = fieldId(props.name);
+  const [wanted, setWanted] = useState('');
+  const isMany = shown.length > MANY_PRODUCTS;
+  // What is filled in stays in sight, so that a search never hides what will be saved.
+  const found = shown.filter(
+    ({ product, name }) =>
+      (props.units[product] ?? 0) > 0 || plainText(name).includes(plainText(wanted)),
+  );
   return (
     <fieldset class={props.error ? 'field lines field-wrong' : 'field lines'}>
       <legend>{props.label}</legend>
       {props.hint && <p class="field-hint">{props.hint}</p>}
       {props.error && <p class="error-text">{props.error}</p>}
+      {isMany && (
+        <input
+          type="search"
+          class="lines-find"
+          placeholder={`Find one of ${shown.length} products`}
+          aria-label={`${props.label}: find a product`}
+          value={wanted}
+          onInput={(event) => setWanted(event.currentTarget.value)}
+        />
+      )}
       <div class="scrolls">
         <table class="lines-table">
           <thead>
@@ -64,7 +86,7 @@ export function LinesField(props: {
             </tr>
           </thead>
           <tbody>
-            {shown.map(({ product, name }, place) => (
+            {found.map(({ product, name }, place) => (
               <LineRow
                 key={product}
                 id={place === 0 ? id : fieldId(`${props.name}.${product}`)}

@@ -2,6 +2,11 @@ import { routes } from '../../contract/api.ts';
 import { useBook } from '../book.ts';
 import { PrintButton } from './button.tsx';
 
+const PAPER_SIZES = [
+  ['a4', 'A4'],
+  ['letter', 'Letter'],
+] as const;
+
 /** Print this page, or fetch the tagged PDF for A4 or Letter paper. */
 export function PaperLinks(props: {
   readonly paper: string;
@@ -16,13 +21,17 @@ export function PaperLinks(props: {
   return (
     <span class="paper-links">
       {props.print && <PrintButton />}
-      <span class="paper-word">{props.words}</span>
-      <a href={`${to}?paper=a4`} download>
-        PDF A4
-      </a>
-      <a href={`${to}?paper=letter`} download>
-        PDF Letter
-      </a>
+      <span class="paper-word">{props.words} PDF</span>
+      {PAPER_SIZES.map(([size, words]) => (
+        <a
+          key={size}
+          href={`${to}?paper=${size}`}
+          download
+          aria-label={`${props.words} PDF, ${words}`}
+        >
+          {words}
+        </a>
+      ))}
     </span>
   );
 }

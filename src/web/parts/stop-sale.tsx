@@ -1,5 +1,6 @@
 import { standingHolds } from '../../questions/standing-holds.ts';
 import { useBook } from '../book.ts';
+import { Octagon } from './notice.tsx';
 
 /** Shown wherever a product is listed while a stop-sale of it stands; nothing otherwise. */
 export function StopSale({ product }: { readonly product: string }) {
@@ -7,7 +8,10 @@ export function StopSale({ product }: { readonly product: string }) {
   if (holds.length === 0) return null;
   return (
     <strong class="stop-sale">
-      <span aria-hidden="true">⯃</span> Stop-sale
+      <span aria-hidden="true">
+        <Octagon />
+      </span>{' '}
+      Stop-sale
       {holds.map(({ lot, reason, id }) => (
         <span key={id}>
           {lot === undefined ? '' : ` of lot ${lot}`}: {reason}

@@ -15,6 +15,8 @@ export interface Column<R> {
   readonly number?: boolean;
   /** Left out below 640 px. */
   readonly wide?: boolean;
+  /** Only verbs, which paper has no use for. */
+  readonly verbs?: boolean;
 }
 
 export function Table<R>(props: {
@@ -29,7 +31,9 @@ export function Table<R>(props: {
 }) {
   if (props.rows.length === 0 && props.none !== undefined) return <p class="none">{props.none}</p>;
   const look = (column: Column<R> | undefined) =>
-    [column?.number && 'number', column?.wide && 'wide-only'].filter(Boolean).join(' ');
+    [column?.number && 'number', column?.wide && 'wide-only', column?.verbs && 'no-print']
+      .filter(Boolean)
+      .join(' ');
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable
     <section class="table-scroll scrolls" aria-label={props.caption} tabIndex={0}>
@@ -49,11 +53,11 @@ export function Table<R>(props: {
             <tr key={props.keyOf(row)}>
               {props.columns.map((column, place) =>
                 place === 0 ? (
-                  <th scope="row" key={column.head} class={look(column)}>
+                  <th scope="row" key={column.head} class={look(column)} data-head={column.head}>
                     {column.cell(row)}
                   </th>
                 ) : (
-                  <td key={column.head} class={look(column)}>
+                  <td key={column.head} class={look(column)} data-head={column.head}>
                     {column.cell(row)}
                   </td>
                 ),

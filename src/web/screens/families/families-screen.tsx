@@ -1,5 +1,6 @@
 import '../../styles/tasks.css';
 import { useState } from 'preact/hooks';
+import { plainText } from '../../../base/plain-text.ts';
 import { type FamilyBalance, familyBalances } from '../../../questions/family-balances.ts';
 import { useBook } from '../../book.ts';
 import { TextField } from '../../parts/field.tsx';
@@ -121,18 +122,13 @@ function UnitsOut({ units }: { readonly units: number }) {
 }
 
 function matchesText(family: FamilyBalance, text: string): boolean {
-  const wanted = plain(text);
+  const wanted = plainText(text);
   const names = [family.name, family.family, ...family.sellers.map((seller) => seller.name)];
-  return names.some((name) => plain(name).includes(wanted));
+  return names.some((name) => plainText(name).includes(wanted));
 }
 
 function matchesStanding(family: FamilyBalance, standing: Standing): boolean {
   if (standing === 'all') return true;
   if (standing === 'even') return family.owes === 0;
   return standing === 'to-pay' ? family.owes > 0 : family.owes < 0;
-}
-
-/** Without case and accents, so that "zoe" finds "Zoë". */
-function plain(text: string): string {
-  return text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().trim();
 }

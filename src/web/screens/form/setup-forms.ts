@@ -40,7 +40,7 @@ export const setupForms: Readonly<Record<SetupKind, KindForm>> = {
         hint: 'The first day of this price. Empty: from the season’s start.',
         optional: true,
       },
-      { type: 'text', field: 'storage', label: 'How to keep it', optional: true },
+      { type: 'text', field: 'storage', label: 'Where and how it is kept', optional: true },
       { type: 'check', field: 'returnable', label: 'The supplier takes unsold units back' },
       { type: 'check', field: 'retired', label: 'No longer sold' },
     ],
@@ -52,7 +52,7 @@ export const setupForms: Readonly<Record<SetupKind, KindForm>> = {
       { type: 'thing', of: 'product', field: 'product', label: 'Product' },
       { type: 'text', field: 'lot', label: 'Lot', optional: true },
       reason,
-      { type: 'check', field: 'lifted', label: 'The hold is lifted' },
+      { type: 'check', field: 'lifted', label: 'Lifted: it may be sold again' },
     ],
   },
   family: {

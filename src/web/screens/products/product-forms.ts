@@ -23,7 +23,7 @@ const FIELDS: readonly FieldSpec[] = [
   CASE,
   {
     name: 'storage',
-    label: 'Where it is kept',
+    label: 'Where and how it is kept',
     kind: 'text',
     optional: true,
     hint: 'Like Shelf B, top. Counting goes in the order of these.',

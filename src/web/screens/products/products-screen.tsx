@@ -52,6 +52,7 @@ export function ProductsScreen() {
   ];
   const change: Column<Product> = {
     head: 'Change',
+    verbs: true,
     cell: (row) => (
       <span class="row-verbs">
         <Button

@@ -32,6 +32,7 @@ export function EditableList<R>({ spec }: { readonly spec: ListSpec<R> }) {
   const removing = useSaving();
   const edit: Column<R> = {
     head: 'Change',
+    verbs: true,
     cell: (row) => (
       <span class="row-verbs">
         <Button quiet label={`Edit ${spec.nameOf(row)}`} onClick={() => setOpen({ row })}>
@@ -61,13 +62,15 @@ export function EditableList<R>({ spec }: { readonly spec: ListSpec<R> }) {
           <Button onClick={() => setOpen({ row: undefined })}>Add a {spec.one}</Button>
         </p>
       )}
-      <Table
-        caption={spec.caption}
-        rows={spec.rows}
-        keyOf={spec.keyOf}
-        columns={closed ? spec.columns : [...spec.columns, edit]}
-        none={spec.none}
-      />
+      <div class="stack stack-list">
+        <Table
+          caption={spec.caption}
+          rows={spec.rows}
+          keyOf={spec.keyOf}
+          columns={closed ? spec.columns : [...spec.columns, edit]}
+          none={spec.none}
+        />
+      </div>
     </>
   );
 }

@@ -15,8 +15,8 @@ export function PrizeStepsPart() {
         none: 'No prize step yet. Add the lowest one first.',
         rows: [...levels.values()].sort((a, b) => a.units - b.units),
         columns: [
-          { head: 'Units', number: true, cell: (row) => row.units },
           { head: 'Prize', cell: (row) => row.prize },
+          { head: 'Units', number: true, cell: (row) => row.units },
           { head: 'Choices', cell: (row) => row.choices?.join(', ') ?? '' },
           {
             head: 'With lower steps',
