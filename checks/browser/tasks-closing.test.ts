@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { recordsOf } from './book-records.ts';
-import { type OpenedApp, openApp, WIDE } from './harness.ts';
+import { axeFindings, type OpenedApp, openApp, WIDE } from './harness.ts';
 
 /** The demo's planted faults on the closing list, and the end of the season all the same. */
 describe('closing the season', () => {
@@ -67,6 +67,31 @@ describe('closing the season', () => {
       const verbs = page.getByRole('button', { name: /^(Edit|Add|New price|Save)/ });
       expect([path, await verbs.count()]).toEqual([path, 0]);
     }
+  });
+
+  it('shows set-up and earlier records read-only, with the sentence why', async () => {
+    const { page } = app;
+    const payment = (await recordsOf(app, 'payment')).at(-1)?.id;
+    for (const path of [
+      '/set-up/season',
+      '/set-up/proceeds',
+      '/add/host',
+      `/records/${payment}/edit`,
+    ]) {
+      await app.goto(path);
+      await page.getByText('Set-up and earlier records are read-only.').waitFor();
+      const fields = page.locator('main :is(input, select, textarea)');
+      expect(await fields.count()).toBeGreaterThan(0);
+      expect([path, await fields.locator('visible=true').locator(':enabled').count()]).toEqual([
+        path,
+        0,
+      ]);
+      expect(await axeFindings(page)).toEqual([]);
+    }
+    await app.goto(`/records/${payment}`);
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    expect(await page.getByRole('button', { name: /^(Remove|Undo)/ }).count()).toBe(0);
+    expect(await page.getByRole('link', { name: 'Edit' }).count()).toBe(0);
   });
 
   it('still takes a record that comes late and says why', async () => {

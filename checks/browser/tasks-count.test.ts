@@ -66,4 +66,31 @@ describe('a blind count', () => {
     expect((await reflowAt320(page)).overflow).toBe(0);
     expect(app.complaints).toEqual([]);
   });
+
+  it('opens the form for a difference with its goods, day and count filled in', async () => {
+    const { page } = app;
+    const result = page.url();
+    await page.getByRole('link', { name: 'Write off, with a reason' }).click();
+    await page.getByRole('heading', { name: 'Write-off', level: 1 }).waitFor();
+    expect(await page.getByLabel('Strawberry jam, singles').inputValue()).toBe('1');
+    expect(await page.getByLabel('Day').inputValue()).toBe('2027-04-03');
+    await page.getByLabel('Reason').fill('Broken jar');
+    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByRole('status').getByText('Write-off of 1 Strawberry jam').waitFor();
+    expect((await recordsOf(app, 'loss')).at(-1)).toMatchObject({
+      date: '2027-04-03',
+      lines: { jam: 1 },
+      reason: 'Broken jar',
+      note: 'Stockroom count of 3 Apr 2027: 1 short',
+    });
+    await page.goto(result);
+    await page.getByRole('link', { name: 'Record as found, with a reason' }).click();
+    await page.getByLabel('Reason').fill('Behind the crates');
+    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByRole('status').getByText('Found in the stockroom: 2 Mint tea').waitFor();
+    await page.goto(result);
+    await page.getByRole('heading', { name: 'Count of 3 Apr 2027' }).waitFor();
+    expect(await page.getByText(/\d (short|over)$/).count()).toBe(0);
+    expect(app.complaints).toEqual([]);
+  });
 });

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { routeAt } from '../../src/web/routes.ts';
 import { recordsOf } from './book-records.ts';
 import {
   applyTextSpacing,
@@ -10,33 +11,12 @@ import {
   reflowAt320,
   WIDE,
 } from './harness.ts';
+import { TASK_PATHS } from './screens.ts';
 
-/** Every task screen with the demo season: axe, sideways scroll, and the size of what is tapped. */
-const PATHS = [
-  '/families',
-  '/families/bergstrom',
-  '/statements',
-  '/stalls',
-  '/stalls/market-0213',
-  '/count',
-  '/set-up',
-  '/set-up/season',
-  '/set-up/paste',
-  '/set-up/families',
-  '/set-up/sellers',
-  '/set-up/hosts',
-  '/set-up/neighbours',
-  '/set-up/stalls',
-  '/set-up/prize-steps',
-  '/set-up/proceeds',
-  '/set-up/holds',
-  '/products',
-  '/prizes',
-  '/closing',
-  '/closing/close',
-  '/count/LAST',
-];
-
+/**
+ * Every task screen with the demo season: axe, sideways scroll, the size of what is tapped, and
+ * that each link leads to a page.
+ */
 /** Both colour schemes, and each width at least once; no page is loaded twice for it. */
 const LOOKS = [
   ['light', WIDE],
@@ -53,6 +33,14 @@ function tooSmall(): string[] {
     .map(({ element, height }) => `${element.outerHTML.slice(0, 90)}: ${height}`);
 }
 
+/** Links into the app whose address no screen has. */
+async function deadLinks({ page, origin }: OpenedApp): Promise<string[]> {
+  const all = await page.evaluate(() => [...document.links].map((link) => link.href));
+  const own = all.map((link) => new URL(link)).filter((url) => url.origin === origin);
+  const paths = own.map((url) => url.pathname).filter((path) => !path.startsWith('/api/'));
+  return [...new Set(paths)].filter((path) => routeAt(path) === undefined);
+}
+
 describe('the task screens', () => {
   let app: OpenedApp;
   let lastCount: string;
@@ -63,7 +51,7 @@ describe('the task screens', () => {
   });
   afterAll(() => app.close());
 
-  it.each(PATHS)('%s: axe, 320 px, text spacing, sizes to tap', async (path) => {
+  it.each([...TASK_PATHS, '/count/LAST'])('%s: axe, 320 px, spacing, taps, links', async (path) => {
     const { page } = app;
     await app.goto(path.replace('LAST', lastCount));
     await page.getByRole('heading', { level: 1 }).waitFor();
@@ -73,6 +61,7 @@ describe('the task screens', () => {
       expect(await axeFindings(page)).toEqual([]);
     }
     expect(await page.evaluate(tooSmall)).toEqual([]);
+    expect(await deadLinks(app)).toEqual([]);
     expect(await reflowAt320(page)).toEqual({ overflow: 0, widest: [] });
     await applyTextSpacing(page);
     expect(await reflowAt320(page)).toEqual({ overflow: 0, widest: [] });

@@ -9,6 +9,7 @@ import { Money } from '../../parts/figures.tsx';
 import { Page } from '../../parts/page.tsx';
 import { StopSale } from '../../parts/stop-sale.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
+import { useFocusBack } from '../../parts/use-focus-back.ts';
 import { FieldsForm } from '../set-up/fields-form.tsx';
 import { PriceHistory } from './price-history.tsx';
 import { priceForm, productForm } from './product-forms.ts';
@@ -27,6 +28,7 @@ export function ProductsScreen() {
   const closed = useClosed() !== undefined;
   const [open, setOpen] = useState<Open | undefined>(undefined);
   const today = book.workingDay();
+  const within = useFocusBack(open && openedBy(open));
   const products = [...ledger.setup.products.values()].sort(
     (a, b) => Number(a.retired === true) - Number(b.retired === true) || (a.name < b.name ? -1 : 1),
   );
@@ -79,26 +81,36 @@ export function ProductsScreen() {
       lead="A new price holds from its day on; what was recorded before keeps the old one."
     >
       <ClosedNotice />
-      {open !== undefined && !closed && <OpenForm open={open} onDone={() => setOpen(undefined)} />}
-      {open === undefined && !closed && (
-        <p class="button-row">
-          <Button onClick={() => setOpen({ what: 'add' })}>Add a product</Button>
-          <a class="button button-plain" href="/set-up/holds">
-            Stop-sales
-          </a>
-        </p>
-      )}
-      <div class="stack stack-things">
-        <Table
-          caption="Products"
-          rows={products}
-          keyOf={(row) => row.product}
-          columns={closed ? columns : [...columns, change]}
-          none="No product yet. Add the first one from the supplier’s price list."
-        />
+      <div ref={within}>
+        {open !== undefined && !closed && (
+          <OpenForm open={open} onDone={() => setOpen(undefined)} />
+        )}
+        {open === undefined && !closed && (
+          <p class="button-row">
+            <Button onClick={() => setOpen({ what: 'add' })}>Add a product</Button>
+            <a class="button button-plain" href="/set-up/holds">
+              Stop-sales
+            </a>
+          </p>
+        )}
+        <div class="stack stack-things">
+          <Table
+            caption="Products"
+            rows={products}
+            keyOf={(row) => row.product}
+            columns={closed ? columns : [...columns, change]}
+            none="No product yet. Add the first one from the supplier’s price list."
+          />
+        </div>
       </div>
     </Page>
   );
+}
+
+/** The button that opens a form, by its words. */
+function openedBy(open: Open): string {
+  if (open.what === 'add') return 'Add a product';
+  return `${open.what === 'edit' ? 'Edit' : 'New price of'} ${open.product.name}`;
 }
 
 function OpenForm(props: { readonly open: Open; readonly onDone: () => void }) {

@@ -6,6 +6,7 @@ import { useClosed } from '../../parts/closed-season.tsx';
 import { ErrorSummary } from '../../parts/notice.tsx';
 import { type Checked, useSaving } from '../../parts/saving.ts';
 import { type Column, Table } from '../../parts/table.tsx';
+import { useFocusBack } from '../../parts/use-focus-back.ts';
 import { type FieldSpec, FieldsForm, type Values } from './fields-form.tsx';
 
 /** What a list of set-up things needs to be shown, added to and edited. */
@@ -29,6 +30,10 @@ export interface ListSpec<R> {
 export function EditableList<R>({ spec }: { readonly spec: ListSpec<R> }) {
   const [open, setOpen] = useState<{ readonly row: R | undefined } | undefined>(undefined);
   const closed = useClosed() !== undefined;
+  const addWords = `Add a ${spec.one}`;
+  const within = useFocusBack(
+    open && (open.row === undefined ? addWords : `Edit ${spec.nameOf(open.row)}`),
+  );
   const removing = useSaving();
   const edit: Column<R> = {
     head: 'Change',
@@ -43,12 +48,12 @@ export function EditableList<R>({ spec }: { readonly spec: ListSpec<R> }) {
     ),
   };
   return (
-    <>
+    <div ref={within}>
       <ErrorSummary errors={removing.errors} attempt={removing.attempt} />
       {open !== undefined && !closed && (
         <FieldsForm
           key={open.row === undefined ? 'new' : spec.keyOf(open.row)}
-          title={open.row === undefined ? `Add a ${spec.one}` : `Edit ${spec.nameOf(open.row)}`}
+          title={open.row === undefined ? addWords : `Edit ${spec.nameOf(open.row)}`}
           fields={spec.fields}
           start={spec.start(open.row)}
           read={(values) => spec.read(values, open.row)}
@@ -59,7 +64,7 @@ export function EditableList<R>({ spec }: { readonly spec: ListSpec<R> }) {
       )}
       {open === undefined && !closed && (
         <p class="button-row">
-          <Button onClick={() => setOpen({ row: undefined })}>Add a {spec.one}</Button>
+          <Button onClick={() => setOpen({ row: undefined })}>{addWords}</Button>
         </p>
       )}
       <div class="stack stack-list">
@@ -71,7 +76,7 @@ export function EditableList<R>({ spec }: { readonly spec: ListSpec<R> }) {
           none={spec.none}
         />
       </div>
-    </>
+    </div>
   );
 }
 
