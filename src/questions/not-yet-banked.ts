@@ -10,17 +10,15 @@ export interface Receipt {
 
 /**
  * What a deposit may hold, oldest first. A deposit that names its receipts took those; one that
- * names none took the oldest that waited then, as far as its amount goes. Card takings are not
- * among them: they never lie in the cash box.
+ * names none took the oldest that waited then, as far as its amount goes, and so did a refund out
+ * of the cash box. Card takings are not among them: they never lie in the cash box.
  */
 export function notYetBanked(ledger: Ledger): Receipt[] {
   const movements = ledger.movements();
   const named = namedInDeposits(ledger, movements);
   let waiting: Receipt[] = [];
   for (const movement of movements) {
-    if (movement.kind === 'deposit' && movement.items === undefined) {
-      waiting = withoutOldest(waiting, movement.cents);
-    }
+    waiting = withoutOldest(waiting, takenUnnamed(movement));
     const receipt = receiptOf(movement);
     if (receipt !== undefined && !named.has(movement.id)) waiting.push(receipt);
   }
@@ -52,7 +50,14 @@ function namedInDeposits(ledger: Ledger, movements: readonly MovementRecord[]): 
   return named;
 }
 
+/** Minor units that left the cash box without a word about which receipts they came from. */
+function takenUnnamed(movement: MovementRecord): number {
+  if (movement.kind === 'deposit') return movement.items === undefined ? movement.cents : 0;
+  return movement.kind === 'refund' && movement.tender !== 'card' ? movement.cents : 0;
+}
+
 function withoutOldest(waiting: readonly Receipt[], cents: number): Receipt[] {
+  if (cents === 0) return [...waiting];
   let taken = cents;
   const left: Receipt[] = [];
   for (const receipt of waiting) {

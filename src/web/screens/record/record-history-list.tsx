@@ -47,7 +47,7 @@ export function RecordHistoryList(props: {
               </span>
               {undoable && (
                 <Button quiet label={`Undo: ${sentence}`} onClick={() => undo(step)}>
-                  Undo this step
+                  Undo
                 </Button>
               )}
             </li>
