@@ -31,6 +31,10 @@ export const commands: Readonly<Record<string, CommandEntry>> = {
     summary: 'prize steps earned, choices missing, what to order',
     load: async () => (await import('./prizes.ts')).prizes,
   },
+  explain: {
+    summary: 'what most likely went wrong where something does not agree',
+    load: async () => (await import('./explain.ts')).explain,
+  },
   export: {
     summary: 'a book for other programs: accounts, csv, xlsx',
     load: async () => (await import('./export.ts')).exportBook,

@@ -1,0 +1,82 @@
+import type { Ledger } from '../../ledger/ledger.ts';
+import type { MovementRecord } from '../../records/record.ts';
+import { Effects } from './effects.ts';
+import { type Hypothesis, outcomeOf } from './hypothesis.ts';
+import { Places } from './places.ts';
+import type { Situation } from './situation.ts';
+
+/** What a count of the stockroom said about a product that differs now. */
+interface Counted {
+  readonly date: string;
+  readonly product: string;
+  /** Counted less book at the end of that day. */
+  readonly difference: number;
+}
+
+/** How much less likely a mistake is that an earlier count should have shown, and did not. */
+const COUNT_SAYS_NO = 0.03;
+
+/**
+ * Counts of the stockroom earlier in the season: one that agreed limits the search to what came
+ * after it; one that differed by as much as today puts the mistake before it.
+ */
+export class EarlierCounts {
+  readonly #counted: readonly Counted[];
+  readonly #shelf: Effects;
+
+  constructor(situation: Situation) {
+    const places = new Places(false);
+    for (const product of situation.products) places.add('stock', 'stockroom', product);
+    this.#shelf = new Effects(situation.ledger, places, undefined);
+    this.#counted = countedOf(situation);
+  }
+
+  factor(hypothesis: Hypothesis): number {
+    if (this.#counted.length === 0) return 1;
+    const { before, after } = outcomeOf(hypothesis);
+    let factor = 1;
+    for (const { date, product, difference } of this.#counted) {
+      if (isOn(before, date) || isOn(after, date)) continue;
+      const effect = this.#unitsBy(after, product, date) - this.#unitsBy(before, product, date);
+      if (effect !== difference) factor *= COUNT_SAYS_NO;
+    }
+    return Math.max(factor, COUNT_SAYS_NO ** 2);
+  }
+
+  /** Units that a record brings into the stockroom up to a day. */
+  #unitsBy(record: MovementRecord | undefined, product: string, date: string): number {
+    if (record === undefined || record.date > date) return 0;
+    const effect = this.#shelf.whole(record);
+    const at = effect.places.findIndex((place) => this.#shelf.places.at(place).product === product);
+    return at < 0 ? 0 : (effect.amounts[at] ?? 0);
+  }
+}
+
+/** On the day of the count itself nobody knows which side of it a movement was. */
+function isOn(record: MovementRecord | undefined, date: string): boolean {
+  return record?.date === date;
+}
+
+function countedOf(situation: Situation): Counted[] {
+  const { ledger } = situation;
+  const found: Counted[] = [];
+  for (const record of situation.entries) {
+    if (record.kind !== 'count') continue;
+    const shelf = shelfAt(ledger, record.date);
+    for (const product of situation.hotProducts) {
+      const units = record.lines[product];
+      if (units === undefined) continue;
+      const difference = units - shelf(product);
+      const now = situation.off('stock', 'stockroom', product);
+      // A count that was off by something else tells nothing about today's difference.
+      if (difference !== 0 && difference !== now) continue;
+      found.push({ date: record.date, product, difference });
+    }
+  }
+  return found;
+}
+
+function shelfAt(ledger: Ledger, date: string): (product: string) => number {
+  const balances = ledger.asOf(date);
+  return (product) => balances.stockOf('stockroom', product);
+}

@@ -1,0 +1,244 @@
+import type { Ledger } from '../../ledger/ledger.ts';
+import { type Mover, type PostingContext, post } from '../../ledger/posting.ts';
+import type { MovementRecord } from '../../records/record.ts';
+import { type Effect, effectOf } from '../../solvers/gap/effect.ts';
+import { type NumberField, withNumber, withoutNumbers } from './number-fields.ts';
+import type { Places } from './places.ts';
+
+/**
+ * What records, and changes to them, do to the balances that were looked at. Uses the ledger's own
+ * posting rules; what one unit does is kept, since most records of a season do the same things.
+ */
+export class Effects {
+  readonly #ledger: Ledger;
+  readonly #places: Places;
+  readonly #day: string | undefined;
+  readonly #collecting: Collecting;
+  readonly #units = new Map<string, Effect>();
+  #followers: Map<string, MovementRecord[]> | undefined;
+
+  /** @param day balances at the end of this day; without it, of the whole book */
+  constructor(ledger: Ledger, places: Places, day: string | undefined) {
+    this.#ledger = ledger;
+    this.#places = places;
+    this.#day = day;
+    this.#collecting = new Collecting(ledger, places, day);
+  }
+
+  get places(): Places {
+    return this.#places;
+  }
+
+  /** What a record posts. */
+  whole(record: MovementRecord): Effect {
+    return this.#collecting.of(record, this.#context);
+  }
+
+  /**
+   * What it does when another record stands in a record's place, or none; what points at it, a
+   * bounced cheque or a returned debit, follows.
+   */
+  change(record: MovementRecord, becomes: MovementRecord | undefined): Effect {
+    const amounts = new Map<number, number>();
+    const collect = (each: MovementRecord, times: number, context: PostingContext): void => {
+      this.#collecting.into(amounts, each, times, context);
+    };
+    if (this.#isSeen(record)) collect(record, -1, this.#context);
+    if (becomes !== undefined && this.#isSeen(becomes)) collect(becomes, 1, this.#context);
+    const followers = this.#followersOf(record);
+    if (followers.length > 0) {
+      const after = this.#contextWith(record.id, becomes);
+      for (const follower of followers) {
+        collect(follower, -1, this.#context);
+        collect(follower, 1, after);
+      }
+    }
+    return effectOf(amounts);
+  }
+
+  /** What one more in a number of a record does. */
+  unit(record: MovementRecord, field: NumberField): Effect {
+    if (this.#followersOf(record).length > 0 && field.part === 'cents') {
+      return this.change(record, withNumber(record, field, field.value + 1));
+    }
+    const key = this.#unitKey(record, field);
+    const known = this.#units.get(key);
+    if (known !== undefined) return known;
+    const single = withNumber(withoutNumbers(record), field, 1);
+    const effect = this.#collecting.of(single, this.#contextWithoutCents);
+    this.#units.set(key, effect);
+    return effect;
+  }
+
+  /** A record dated after the day of the balances does nothing to them. */
+  #isSeen(record: MovementRecord): boolean {
+    return this.#day === undefined || record.date <= this.#day;
+  }
+
+  /** Everything that decides what a unit posts: the accounts, and the price of the day. */
+  #unitKey(record: MovementRecord, field: NumberField): string {
+    const price =
+      field.product === undefined ? 0 : this.#ledger.priceOn(field.product, record.date);
+    const about = `${record.kind} ${field.part} ${field.product} ${field.seller} ${price}`;
+    switch (record.kind) {
+      case 'handover':
+      case 'return':
+        return `${about} ${record.seller}`;
+      case 'pass':
+        return `${about} ${record.from} ${record.to}`;
+      case 'swap-in':
+      case 'swap-out':
+        return `${about} ${record.neighbour}`;
+      case 'payment':
+      case 'refund':
+        return `${about} ${record.seller} ${record.tender}`;
+      case 'gift':
+        return `${about} ${record.seller} ${record.from}`;
+      case 'online':
+        return `${about} ${record.seller} ${record.sent}`;
+      case 'stall-close':
+        return `${about} ${record.stall}`;
+      case 'shareout':
+        return `${about} ${record.pool}`;
+      case 'card-settle':
+        return `${about} ${record.to}`;
+      case 'loss':
+        return `${about} ${record.seller}`;
+      case 'bounced':
+        return `${about} ${record.charge} ${record.payment}`;
+      default:
+        return about;
+    }
+  }
+
+  #followersOf(record: MovementRecord): readonly MovementRecord[] {
+    if (record.kind !== 'payment' && record.kind !== 'debit') return [];
+    this.#followers ??= this.#findFollowers();
+    return this.#followers.get(record.id) ?? [];
+  }
+
+  #findFollowers(): Map<string, MovementRecord[]> {
+    const found = new Map<string, MovementRecord[]>();
+    for (const movement of this.#ledger.movements()) {
+      if (!this.#isSeen(movement)) continue;
+      const id =
+        movement.kind === 'bounced'
+          ? movement.payment
+          : movement.kind === 'debit-returned'
+            ? movement.debit
+            : undefined;
+      const current = id === undefined ? undefined : this.#ledger.standing.currentOf(id)?.id;
+      if (current === undefined) continue;
+      const followers = found.get(current) ?? [];
+      found.set(current, followers);
+      followers.push(movement);
+    }
+    return found;
+  }
+
+  #contextWith(id: string, becomes: MovementRecord | undefined): PostingContext {
+    const currentId = (each: string) => this.#ledger.standing.currentOf(each)?.id;
+    return {
+      priceOn: this.#context.priceOn,
+      paymentOf: (each) =>
+        currentId(each) !== id
+          ? this.#context.paymentOf(each)
+          : becomes?.kind === 'payment'
+            ? becomes
+            : undefined,
+      debitOf: (each) =>
+        currentId(each) !== id
+          ? this.#context.debitOf(each)
+          : becomes?.kind === 'debit'
+            ? becomes
+            : undefined,
+    };
+  }
+
+  readonly #context: PostingContext = {
+    priceOn: (product, day) => this.#ledger.priceOn(product, day),
+    paymentOf: (id) => {
+      const record = this.#ledger.standing.currentOf(id);
+      return record?.kind === 'payment' ? record : undefined;
+    },
+    debitOf: (id) => {
+      const record = this.#ledger.standing.currentOf(id);
+      return record?.kind === 'debit' ? record : undefined;
+    },
+  };
+
+  /** For the part of a bounce or a returned debit that its own numbers post. */
+  readonly #contextWithoutCents: PostingContext = {
+    priceOn: this.#context.priceOn,
+    paymentOf: (id) => {
+      const payment = this.#context.paymentOf(id);
+      return payment === undefined ? undefined : { seller: payment.seller, cents: 0 };
+    },
+    debitOf: () => undefined,
+  };
+}
+
+/** Adds up moves at the balances that have a number, revalued like the ledger revalues them. */
+class Collecting implements Mover {
+  readonly #ledger: Ledger;
+  readonly #places: Places;
+  readonly #day: string | undefined;
+  #amounts = new Map<number, number>();
+  #times = 1;
+  #date = '';
+
+  constructor(ledger: Ledger, places: Places, day: string | undefined) {
+    this.#ledger = ledger;
+    this.#places = places;
+    this.#day = day;
+  }
+
+  of(record: MovementRecord, context: PostingContext): Effect {
+    const amounts = new Map<number, number>();
+    this.into(amounts, record, 1, context);
+    return effectOf(amounts);
+  }
+
+  into(
+    amounts: Map<number, number>,
+    record: MovementRecord,
+    times: number,
+    context: PostingContext,
+  ): void {
+    this.#amounts = amounts;
+    this.#times = times;
+    this.#date = record.date;
+    post(record, context, this);
+  }
+
+  stock(product: string, units: number, from: string, to: string): void {
+    this.#add('stock', from, product, -units);
+    this.#add('stock', to, product, units);
+    if (to === 'stockroom') this.#revalue(product, units);
+    if (from === 'stockroom') this.#revalue(product, -units);
+  }
+
+  money(minor: number, from: string, to: string): void {
+    if (minor === 0) return;
+    this.#add('money', from, '', -minor);
+    this.#add('money', to, '', minor);
+  }
+
+  credit(product: string, units: number, from: string, to: string): void {
+    this.#add('credit', from, product, -units);
+    this.#add('credit', to, product, units);
+  }
+
+  #revalue(product: string, entering: number): void {
+    if ((this.#ledger.prices.get(product)?.length ?? 0) < 2) return;
+    const rise =
+      this.#ledger.priceOn(product, this.#day) - this.#ledger.priceOn(product, this.#date);
+    this.money(entering * rise, 'losses', 'goods');
+  }
+
+  #add(ledger: 'stock' | 'money' | 'credit', account: string, product: string, by: number): void {
+    const place = this.#places.numberOf(ledger, account, product);
+    if (place === undefined) return;
+    this.#amounts.set(place, (this.#amounts.get(place) ?? 0) + this.#times * by);
+  }
+}

@@ -1,0 +1,225 @@
+import { assert } from '../../base/assert.ts';
+import { byText } from '../../base/order.ts';
+import type { Ledger } from '../../ledger/ledger.ts';
+import { GapIndex } from '../../solvers/gap/gap-index.ts';
+import { editsOfAll } from './combine.ts';
+import type { Edit } from './edits.ts';
+import type { Sort } from './error-model.ts';
+import { Evidence } from './evidence.ts';
+import { Habits } from './habits.ts';
+import type { Hypothesis } from './hypothesis.ts';
+import { MendCheck } from './mend-check.ts';
+import { missing } from './missing.ts';
+import { differenceOf, type ObservedAccount } from './observation.ts';
+import { Situation } from './situation.ts';
+import { tooMany } from './too-many.ts';
+import { wrongNames } from './wrong-names.ts';
+import { wrongNumbers } from './wrong-numbers.ts';
+import { wrongWays } from './wrong-ways.ts';
+
+/** What may have gone wrong, and what puts it right. */
+export interface Explanation {
+  readonly edits: readonly Edit[];
+  /** Chance among all that is listed and everything that is not, from 0 to 1. */
+  readonly odds: number;
+  readonly kind: Sort | 'two-mistakes' | 'three-mistakes';
+  /** The mistakes behind the edits: one, or two or three that were made at once. */
+  readonly mistakes: readonly Hypothesis[];
+}
+
+export interface Explained {
+  /** Observed less book, in the shape of the observation; empty where all agrees. */
+  readonly difference: Readonly<Record<string, number | Readonly<Record<string, number>>>>;
+  /** Best first; equal odds are ties. Each accounts for the whole difference. */
+  readonly explanations: readonly Explanation[];
+  /** True where no single mistake explains the difference. */
+  readonly unexplained: boolean;
+}
+
+export interface ExplainOptions {
+  /** The day of the observation; without it, balances of the whole book. */
+  readonly day?: string | undefined;
+  /** How many mistakes at once are looked for, at most. */
+  readonly mistakesMax?: 1 | 2 | 3;
+}
+
+const LISTED_MAX = 10;
+/** Combinations of effects that are weighed, those of the most common mistakes first. */
+const COMBINATIONS_MAX = 1500;
+const TRIPLES_MAX = 20_000;
+/** Mistakes of one effect that are combined with those of another. */
+const EACH_MAX = 6;
+
+/**
+ * Explains why balances that somebody saw are not those of the book: single mistakes, and where
+ * none explains the whole difference, two or three at once. Nothing is asserted: odds say how
+ * likely each is, and what leaves a remainder is never listed.
+ */
+export function explain(
+  ledger: Ledger,
+  observed: readonly ObservedAccount[],
+  options: ExplainOptions = {},
+): Explained {
+  const { day, mistakesMax = 3 } = options;
+  const balances = day === undefined ? ledger.balances : ledger.asOf(day);
+  const difference = differenceOf(observed, balances);
+  const situation = new Situation(ledger, observed, day);
+  if (situation.agrees) return { difference, explanations: [], unexplained: false };
+  const search = new Search(situation);
+  const check = new MendCheck(ledger, observed, day);
+  for (const count of [1, 2, 3] as const) {
+    if (count > mistakesMax) break;
+    const weighed = search.combinations(count);
+    const explanations = listed(weighed, otherwise(situation), check);
+    if (explanations.length > 0) return { difference, explanations, unexplained: count > 1 };
+  }
+  return { difference, explanations: [], unexplained: true };
+}
+
+interface Weighed {
+  readonly mistakes: readonly Hypothesis[];
+  readonly edits: readonly Edit[];
+  readonly weight: number;
+}
+
+/** Every hypothesis about a situation, found again by what it does. */
+class Search {
+  readonly #situation: Situation;
+  readonly #index = new GapIndex<Hypothesis>();
+  readonly #evidence: Evidence;
+  readonly #weighed = new Map<number, readonly Weighed[]>();
+  readonly #chances = new Map<number, number>();
+
+  constructor(situation: Situation) {
+    this.#situation = situation;
+    const habits = new Habits(situation.ledger, situation.entries);
+    this.#evidence = new Evidence(situation, habits);
+    const suggest = this.#index.add.bind(this.#index);
+    wrongNumbers(situation, suggest);
+    wrongNames(situation, suggest);
+    wrongWays(situation, suggest);
+    tooMany(situation, suggest);
+    missing(situation, habits, suggest);
+  }
+
+  /** Mistakes that together account for the whole difference, weighed; most likely first. */
+  combinations(count: 1 | 2 | 3): Weighed[] {
+    const { difference } = this.#situation;
+    if (count === 1) {
+      const found = this.#index.single(difference);
+      return found === undefined ? [] : [...this.#weigh(found)];
+    }
+    const classes: number[][] =
+      count === 2 ? this.#index.pairs(difference) : this.#index.triples(difference, TRIPLES_MAX);
+    const ranked = classes
+      .map((each) => ({ each, chance: this.#chanceOfAll(each) }))
+      .sort((a, b) => b.chance - a.chance)
+      .slice(0, COMBINATIONS_MAX);
+    return mergedSame(ranked.flatMap(({ each }) => this.#combine(each)));
+  }
+
+  /** Mistakes of several effects at once; of each effect the likeliest few. */
+  #combine(classes: readonly number[]): Weighed[] {
+    let found: { mistakes: Hypothesis[]; weight: number }[] = [{ mistakes: [], weight: 1 }];
+    for (const index of classes) {
+      const members = this.#weigh(index).slice(0, EACH_MAX);
+      found = found.flatMap(({ mistakes, weight }) =>
+        members.map((member) => ({
+          mistakes: [...mistakes, ...member.mistakes],
+          weight: weight * member.weight,
+        })),
+      );
+    }
+    return found.flatMap(({ mistakes, weight }) => {
+      const edits = editsOfAll(mistakes);
+      return edits === undefined ? [] : [{ mistakes, edits, weight }];
+    });
+  }
+
+  #chanceOfAll(classes: readonly number[]): number {
+    return classes.reduce((chance, index) => chance * this.#chanceOf(index), 1);
+  }
+
+  #chanceOf(index: number): number {
+    const known = this.#chances.get(index);
+    if (known !== undefined) return known;
+    const chance = this.#index.itemsOf(index).reduce((sum, item) => sum + item.chance, 0);
+    this.#chances.set(index, chance);
+    return chance;
+  }
+
+  #weigh(index: number): readonly Weighed[] {
+    const known = this.#weighed.get(index);
+    if (known !== undefined) return known;
+    const weighed = mergedSame(
+      this.#index.itemsOf(index).flatMap((mistake) => {
+        const edits = editsOfAll([mistake]);
+        const weight = this.#evidence.weigh(mistake);
+        return edits === undefined ? [] : [{ mistakes: [mistake], edits, weight }];
+      }),
+    );
+    this.#weighed.set(index, weighed);
+    return weighed;
+  }
+}
+
+/** Several mistakes may be put right by the same edits: their chances add up. */
+function mergedSame(weighed: readonly Weighed[]): Weighed[] {
+  const byEdits = new Map<string, Weighed>();
+  for (const each of weighed) {
+    const key = each.edits
+      .map((edit) => JSON.stringify(edit))
+      .sort(byText)
+      .join(' ');
+    const known = byEdits.get(key);
+    if (known === undefined) byEdits.set(key, each);
+    else {
+      const likelier = known.weight >= each.weight ? known : each;
+      byEdits.set(key, { ...likelier, weight: known.weight + each.weight });
+    }
+  }
+  return [...byEdits]
+    .sort((a, b) => b[1].weight - a[1].weight || byText(a[0], b[0]))
+    .map(([, each]) => each);
+}
+
+/**
+ * Weight of everything that is not looked for: a loss, a theft, a miscount of the count itself. The
+ * more balances agree on how they differ, the less likely it is that something else did it.
+ */
+function otherwise(situation: Situation): number {
+  const { places } = situation.difference;
+  const kinds = new Set(
+    places.map((place) => {
+      const { product, account } = situation.effects.places.at(place);
+      return product === '' ? account : product;
+    }),
+  );
+  return ELSE_ONE * ELSE_EACH ** (kinds.size - 1);
+}
+
+const ELSE_ONE = 0.0005;
+const ELSE_EACH = 0.05;
+
+function listed(
+  weighed: readonly Weighed[],
+  otherwiseWeight: number,
+  check: MendCheck,
+): Explanation[] {
+  const total = weighed.reduce((sum, { weight }) => sum + weight, otherwiseWeight);
+  const found: Explanation[] = [];
+  for (const { mistakes, edits, weight } of weighed) {
+    if (found.length === LISTED_MAX) break;
+    if (!check.comesOutEven(edits)) continue;
+    const [first] = mistakes;
+    assert(first !== undefined, 'an explanation has a mistake');
+    const kind =
+      mistakes.length === 1
+        ? first.sort
+        : mistakes.length === 2
+          ? 'two-mistakes'
+          : 'three-mistakes';
+    found.push({ edits, odds: weight / total, kind, mistakes });
+  }
+  return found;
+}

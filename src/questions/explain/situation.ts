@@ -1,0 +1,119 @@
+import { addDays } from '../../base/day.ts';
+import { sortedEntries } from '../../base/order.ts';
+import type { Ledger } from '../../ledger/ledger.ts';
+import { stepOn } from '../../ledger/prices.ts';
+import type { MovementRecord } from '../../records/record.ts';
+import { type Effect, effectOf } from '../../solvers/gap/effect.ts';
+import type { LedgerName } from '../postings-of.ts';
+import { Effects } from './effects.ts';
+import { differencesIn, type ObservedAccount } from './observation.ts';
+import { Places } from './places.ts';
+
+/** A book, what was seen of it, and where the two differ: what all searching starts from. */
+export class Situation {
+  readonly ledger: Ledger;
+  /** The day of the observation; undefined where it is of the whole book. */
+  readonly day: string | undefined;
+  /** Movements that count, by day; those after the day of the observation are not here. */
+  readonly entries: readonly MovementRecord[];
+  /** Movements dated up to a few days after the day of the observation. */
+  readonly later: readonly MovementRecord[];
+  /** Effects on the balances that were looked at. */
+  readonly effects: Effects;
+  /** Observed less book, at the balances that were looked at. */
+  readonly difference: Effect;
+  readonly products: readonly string[];
+  readonly sellers: readonly string[];
+  readonly #amounts = new Map<number, number>();
+  readonly #hotProducts = new Set<string>();
+  readonly #hotAccounts = new Set<string>();
+  readonly #seenAccounts = new Set<string>();
+
+  constructor(ledger: Ledger, observed: readonly ObservedAccount[], day: string | undefined) {
+    this.ledger = ledger;
+    this.day = day;
+    const movements = ledger.movements();
+    const isBy = (movement: MovementRecord) => day === undefined || movement.date <= day;
+    this.entries = movements.filter(isBy);
+    const until = day === undefined ? '' : addDays(day, NEAR_DAYS);
+    this.later = movements.filter((each) => !isBy(each) && each.date <= until);
+    this.products = sortedEntries(ledger.prices).map(([product]) => product);
+    this.sellers = [...ledger.setup.sellers.keys()];
+    const places = new Places(false);
+    this.#note(observed, places);
+    this.effects = new Effects(ledger, places, day);
+    this.difference = effectOf(this.#amounts);
+  }
+
+  get agrees(): boolean {
+    return this.difference.places.length === 0;
+  }
+
+  /** Observed less book of an account; 0 too where nobody looked. */
+  off(ledger: LedgerName, account: string, product = ''): number {
+    const place = this.effects.places.numberOf(ledger, account, product);
+    return place === undefined ? 0 : (this.#amounts.get(place) ?? 0);
+  }
+
+  offAt(place: number): number {
+    return this.#amounts.get(place) ?? 0;
+  }
+
+  /** True where somebody looked at the account. */
+  isSeen(ledger: LedgerName, account: string): boolean {
+    return this.#seenAccounts.has(`${ledger}:${account}`);
+  }
+
+  /** True where an account was looked at and differs. */
+  isOff(ledger: LedgerName, account: string): boolean {
+    return this.#hotAccounts.has(`${ledger}:${account}`);
+  }
+
+  /** Products of which any goods or credit that were looked at differ. */
+  get hotProducts(): ReadonlySet<string> {
+    return this.#hotProducts;
+  }
+
+  /** True where some account of the seller was looked at. */
+  isSellerSeen(seller: string): boolean {
+    return sellerAccounts(seller).some(([ledger, account]) => this.isSeen(ledger, account));
+  }
+
+  isSellerOff(seller: string): boolean {
+    return sellerAccounts(seller).some(([ledger, account]) => this.isOff(ledger, account));
+  }
+
+  /** Units a case on a day; 1 where the product is unknown. */
+  caseUnits(product: string, day: string): number {
+    return stepOn(this.ledger.prices.get(product) ?? [], day)?.caseUnits ?? 1;
+  }
+
+  #note(observed: readonly ObservedAccount[], places: Places): void {
+    const { day, ledger } = this;
+    const balances = day === undefined ? ledger.balances : ledger.asOf(day);
+    for (const each of observed) {
+      const name = `${each.ledger}:${each.account}`;
+      this.#seenAccounts.add(name);
+      const goods = each.ledger === 'money' ? [] : this.products;
+      for (const product of goods) places.add(each.ledger, each.account, product);
+      for (const [product, amount] of differencesIn(each, balances)) {
+        const place = places.add(each.ledger, each.account, product);
+        if (amount === 0) continue;
+        this.#amounts.set(place, amount);
+        this.#hotAccounts.add(name);
+        if (product !== '') this.#hotProducts.add(product);
+      }
+    }
+  }
+}
+
+/** Days around a cut-off within which a wrong day is looked for. */
+export const NEAR_DAYS = 4;
+
+function sellerAccounts(seller: string): readonly (readonly [LedgerName, string])[] {
+  return [
+    ['stock', `seller:${seller}`],
+    ['money', `owed:${seller}`],
+    ['credit', `seller:${seller}`],
+  ];
+}

@@ -1,0 +1,190 @@
+import { daysBetween } from '../../base/day.ts';
+import type { MovementRecord, RecordOf } from '../../records/record.ts';
+import { sumOfEffects } from '../../solvers/gap/effect.ts';
+import { errorModel, type Sort } from './error-model.ts';
+import type { Suggest } from './hypothesis.ts';
+import { type NumberField, numberFields, withNumber } from './number-fields.ts';
+import type { Situation } from './situation.ts';
+
+/** The numbers are right, and stand at the wrong seller, product, neighbour, stall or pool. */
+export function wrongNames(situation: Situation, suggest: Suggest): void {
+  const look = new NameLook(situation, suggest);
+  for (const record of situation.entries) {
+    if (situation.effects.change(record, undefined).places.length === 0 && !mayTouch(record)) {
+      continue;
+    }
+    look.sellers(record);
+    look.products(record);
+    look.others(record);
+  }
+}
+
+/** Kinds that another name may bring into view although they are not in view as they stand. */
+function mayTouch(record: MovementRecord): boolean {
+  return numberFields(record).length > 0;
+}
+
+class NameLook {
+  readonly #situation: Situation;
+  readonly #suggest: Suggest;
+  /** Sellers whose accounts differ, and those whose accounts nobody looked at. */
+  readonly #off: readonly string[];
+  readonly #unseen: readonly string[];
+
+  constructor(situation: Situation, suggest: Suggest) {
+    this.#situation = situation;
+    this.#suggest = suggest;
+    this.#off = situation.sellers.filter((seller) => situation.isSellerOff(seller));
+    this.#unseen = situation.sellers.filter((seller) => !situation.isSellerSeen(seller));
+  }
+
+  sellers(record: MovementRecord): void {
+    switch (record.kind) {
+      case 'handover':
+      case 'return':
+      case 'payment':
+      case 'refund':
+        this.#sellerOf(record, record.seller, (seller) => ({ ...record, seller }));
+        return;
+      case 'gift':
+      case 'online':
+      case 'loss':
+        this.#sellerOf(record, record.seller, (seller) => ({ ...record, seller }));
+        return;
+      case 'pass':
+        this.#sellerOf(record, record.from, (from) => ({ ...record, from }), [record.to]);
+        this.#sellerOf(record, record.to, (to) => ({ ...record, to }), [record.from]);
+        return;
+      case 'shareout':
+        for (const seller in record.lines) this.#shareoutSeller(record, seller);
+        return;
+      default:
+    }
+  }
+
+  /** A line stands at another product; units that are there already stay. */
+  products(record: MovementRecord): void {
+    for (const field of numberFields(record)) {
+      const { product, value } = field;
+      if (product === undefined || value === 0 || !this.#isProductInDoubt(record, field)) continue;
+      for (const other of this.#situation.products) {
+        if (other === product) continue;
+        const target: NumberField = {
+          ...field,
+          product: other,
+          value: heldIn(record, field, other),
+        };
+        if (!this.#isProductInDoubt(record, target)) continue;
+        const { effects } = this.#situation;
+        const from = effects.unit(record, field);
+        const to = effects.unit(record, target);
+        const effect = sumOfEffects([
+          [from, -value],
+          [to, value],
+        ]);
+        const becomes = withNumber(withNumber(record, field, 0), target, value + target.value);
+        const chance = errorModel['wrong-product'].rate / (this.#situation.products.length - 1);
+        this.#suggest(effect, 1, { sort: 'wrong-product', chance, record, field, becomes });
+      }
+    }
+  }
+
+  others(record: MovementRecord): void {
+    const { neighbours, stalls } = this.#situation.ledger.setup;
+    if (record.kind === 'swap-in' || record.kind === 'swap-out') {
+      const names = [...neighbours.keys()].filter((each) => each !== record.neighbour);
+      for (const neighbour of names) {
+        this.#change('wrong-neighbour', record, { ...record, neighbour }, names.length);
+      }
+    }
+    if (record.kind === 'stall-close') {
+      const near = [...stalls.values()].filter(
+        (stall) =>
+          stall.stall !== record.stall &&
+          Math.abs(daysBetween(record.date, stall.starts.slice(0, 10))) <= NEAR_STALL_DAYS,
+      );
+      for (const { stall } of near) {
+        this.#change('wrong-stall', record, { ...record, stall }, near.length);
+      }
+    }
+    if (record.kind === 'shareout') {
+      const pools = ['post', 'gift', ...[...stalls.keys()].map((stall) => `stall:${stall}`)];
+      const off = pools.filter((pool) => this.#isPoolInDoubt(pool) && pool !== record.pool);
+      for (const pool of this.#isPoolInDoubt(record.pool) ? off : []) {
+        this.#change('wrong-pool', record, { ...record, pool }, pools.length - 1);
+      }
+    }
+  }
+
+  #sellerOf(
+    record: MovementRecord,
+    seller: string | undefined,
+    named: (seller: string) => MovementRecord,
+    not: readonly string[] = [],
+  ): void {
+    for (const other of this.#otherSellers(seller)) {
+      if (not.includes(other)) continue;
+      this.#change('wrong-seller', record, named(other), this.#situation.sellers.length);
+    }
+  }
+
+  #shareoutSeller(record: RecordOf<'shareout'>, seller: string): void {
+    for (const other of this.#otherSellers(seller)) {
+      if (record.lines[other] !== undefined) continue;
+      const lines = Object.fromEntries(
+        Object.entries(record.lines).map(([each, units]) => [
+          each === seller ? other : each,
+          units,
+        ]),
+      );
+      this.#change('wrong-seller', record, { ...record, lines }, this.#situation.sellers.length);
+    }
+  }
+
+  /**
+   * Who else it may have been. Where both were looked at, both must differ: a wrong name shows at
+   * either end.
+   */
+  #otherSellers(seller: string | undefined): readonly string[] {
+    const { isSellerOff, isSellerSeen } = this.#bound;
+    const isUnseen = seller === undefined || !isSellerSeen(seller);
+    if (!isUnseen && !isSellerOff(seller)) return [];
+    const others = isUnseen && seller !== undefined ? this.#off : [...this.#off, ...this.#unseen];
+    return others.filter((other) => other !== seller);
+  }
+
+  get #bound() {
+    const situation = this.#situation;
+    return {
+      isSellerOff: (seller: string) => situation.isSellerOff(seller),
+      isSellerSeen: (seller: string) => situation.isSellerSeen(seller),
+    };
+  }
+
+  #isPoolInDoubt(pool: string): boolean {
+    const account = `pool:${pool}`;
+    return !this.#situation.isSeen('credit', account) || this.#situation.isOff('credit', account);
+  }
+
+  /** True where a unit of the product touches a balance that differs, or none that was seen. */
+  #isProductInDoubt(record: MovementRecord, field: NumberField): boolean {
+    const { places } = this.#situation.effects.unit(record, field);
+    if (places.length === 0) return true;
+    return places.some((place) => this.#situation.offAt(place) !== 0);
+  }
+
+  #change(sort: Sort, record: MovementRecord, becomes: MovementRecord, ways: number): void {
+    const effect = this.#situation.effects.change(record, becomes);
+    const chance = errorModel[sort].rate / Math.max(1, ways);
+    this.#suggest(effect, 1, { sort, chance, record, becomes });
+  }
+}
+
+/** Days between a stall and the one it may have been settled as. */
+const NEAR_STALL_DAYS = 14;
+
+function heldIn(record: MovementRecord, { part, seller }: NumberField, product: string): number {
+  const held = Reflect.get(record, part) ?? {};
+  const lines = seller === undefined ? held : (held[seller] ?? {});
+  return Number(lines[product] ?? 0);
+}
