@@ -1,7 +1,7 @@
 import { isKind } from '../records/record.ts';
 import { recordSchemas } from '../records/schema.ts';
 import { holdsCardNumber } from './card-text.ts';
-import { itemsOf, partOf } from './schema-node.ts';
+import { itemsOf, numberOf, partOf } from './schema-node.ts';
 
 /**
  * A quick look that says "surely fine" of most records, so that a large book is read about as fast
@@ -165,10 +165,4 @@ function objectLook(schema: unknown): Look {
     }
     return missing === 0 ? Math.max(length, 2) : NOT_SURE;
   };
-}
-
-function numberOf(schema: unknown, key: string): number | undefined {
-  if (typeof schema !== 'object' || schema === null) return undefined;
-  const found: unknown = Reflect.get(schema, key);
-  return typeof found === 'number' ? found : undefined;
 }

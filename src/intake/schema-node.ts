@@ -12,3 +12,10 @@ export function partOf(node: unknown, key: string): object | string | undefined 
   const part: unknown = Reflect.get(node, key);
   return typeof part === 'string' || (typeof part === 'object' && part !== null) ? part : undefined;
 }
+
+/** A number of a schema node, like its minimum. */
+export function numberOf(node: unknown, key: string): number | undefined {
+  if (typeof node !== 'object' || node === null) return undefined;
+  const found: unknown = Reflect.get(node, key);
+  return typeof found === 'number' ? found : undefined;
+}

@@ -1,4 +1,5 @@
 import { sortedEntries } from '../base/order.ts';
+import type { MoveSums } from './move-sums.ts';
 import type { Mover } from './posting.ts';
 
 /** Balances of one ledger: account → commodity → whole number. Zeros may be present. */
@@ -43,6 +44,14 @@ export class Balances implements Mover {
     this.#moved += Math.abs(units);
     add(this.#credit, from, product, -units);
     add(this.#credit, to, product, units);
+  }
+
+  /** Of moves that were added up before; exact where each of them alone would have been. */
+  static of(sums: MoveSums): Balances {
+    const balances = new Balances();
+    sums.moveTo(balances);
+    balances.#moved = sums.moved;
+    return balances;
   }
 
   /** False where sums may have left the safe integers: no balance may then be shown. */

@@ -9,6 +9,8 @@ import {
   type SetupRecord,
 } from '../records/record.ts';
 import { Balances } from './balances.ts';
+import { Fold } from './fold.ts';
+import { MoveSums } from './move-sums.ts';
 import { type Mover, type PostingContext, post } from './posting.ts';
 import { type PriceSteps, priceOn, priceSteps } from './prices.ts';
 import { type Setup, setupOf } from './setup.ts';
@@ -107,10 +109,7 @@ export class Ledger {
 
   /** Balances at the end of a day, from the movements dated up to it and the prices of that day. */
   asOf(day: string): Balances {
-    const balances = new Balances();
-    const movements = this.#countingMovements().filter((movement) => movement.date <= day);
-    this.#postAll(movements, balances, 1, day);
-    return balances;
+    return this.#foldAll(day);
   }
 
   /** The postings of one movement at the prices of its own day, without later revaluation. */
@@ -145,9 +144,8 @@ export class Ledger {
 
   #rebuild(): void {
     this.#setup = undefined;
-    this.#balances = new Balances();
     this.#prices = this.#currentPrices();
-    this.#postAll(this.#countingMovements(), this.#balances, 1);
+    this.#balances = this.#foldAll();
   }
 
   #currentPrices(): PriceSteps {
@@ -183,21 +181,15 @@ export class Ledger {
     return [...movements];
   }
 
-  #post(movement: MovementRecord, balances: Balances, sign: 1 | -1, asOf?: string): void {
-    this.#postAll([movement], balances, sign, asOf);
+  #post(movement: MovementRecord, balances: Balances, sign: 1 | -1): void {
+    new Fold(balances, this.#prices, this.#context, undefined, sign).post(movement);
   }
 
-  #postAll(
-    movements: readonly MovementRecord[],
-    balances: Balances,
-    sign: 1 | -1,
-    asOf?: string,
-  ): void {
-    const revaluing = new Revaluing(this.#prices, balances, sign, asOf);
-    for (const movement of movements) {
-      revaluing.day = movement.date;
-      post(movement, this.#context, revaluing);
-    }
+  #foldAll(asOf?: string): Balances {
+    const sums = new MoveSums();
+    const fold = new Fold(sums, this.#prices, this.#context, asOf);
+    for (const movement of this.#countingMovements()) fold.post(movement);
+    return Balances.of(sums);
   }
 
   readonly #context: PostingContext = {
@@ -211,48 +203,4 @@ export class Ledger {
       return record?.kind === 'debit' ? record : undefined;
     },
   };
-}
-
-/**
- * Passes moves on, and revalues what moves through the stockroom from the price of its day to the
- * price of the balance day (`goods` against `losses`). Because revaluation is linear in units,
- * doing it move by move gives what revaluing the whole stockroom on each new price's first day
- * gives, in any order; a test holds the two equal.
- */
-class Revaluing implements Mover {
-  /** The day of the movement that is being posted. */
-  day = '';
-  readonly #prices: PriceSteps;
-  readonly #into: Balances;
-  readonly #sign: 1 | -1;
-  readonly #asOf: string | undefined;
-
-  constructor(prices: PriceSteps, into: Balances, sign: 1 | -1, asOf: string | undefined) {
-    this.#prices = prices;
-    this.#into = into;
-    this.#sign = sign;
-    this.#asOf = asOf;
-  }
-
-  stock(product: string, units: number, from: string, to: string): void {
-    this.#into.stock(product, this.#sign * units, from, to);
-    if (to === 'stockroom') this.#revalue(product, units);
-    if (from === 'stockroom') this.#revalue(product, -units);
-  }
-
-  money(minor: number, from: string, to: string): void {
-    this.#into.money(this.#sign * minor, from, to);
-  }
-
-  credit(product: string, units: number, from: string, to: string): void {
-    this.#into.credit(product, this.#sign * units, from, to);
-  }
-
-  #revalue(product: string, entering: number): void {
-    const steps = this.#prices.get(product);
-    if (steps === undefined || steps.length === 1) return;
-    const rise =
-      priceOn(this.#prices, product, this.#asOf) - priceOn(this.#prices, product, this.day);
-    this.#into.money(this.#sign * entering * rise, 'losses', 'goods');
-  }
 }

@@ -60,3 +60,36 @@ export function priceOn(prices: PriceSteps, product: string, day: string | undef
   if (steps.length === 1) return steps[0]?.price ?? 0;
   return stepOn(steps, day)?.price ?? 0;
 }
+
+/**
+ * Prices that are asked for day by day, each found once a day: a price may have changed many times
+ * in a season, and a large book asks for it millions of times.
+ */
+export class DayPrices {
+  readonly #prices: PriceSteps;
+  readonly #byDay = new Map<string | undefined, Map<string, number>>();
+  #day: string | undefined;
+  #onDay: Map<string, number> | undefined;
+
+  constructor(prices: PriceSteps) {
+    this.#prices = prices;
+  }
+
+  /** The price in minor units on a day, as `priceOn` gives it. */
+  priceOn(product: string, day: string | undefined): number {
+    const onDay = this.#day === day && this.#onDay !== undefined ? this.#onDay : this.#turn(day);
+    const known = onDay.get(product);
+    if (known !== undefined) return known;
+    const price = priceOn(this.#prices, product, day);
+    onDay.set(product, price);
+    return price;
+  }
+
+  #turn(day: string | undefined): Map<string, number> {
+    const onDay = this.#byDay.get(day) ?? new Map<string, number>();
+    this.#byDay.set(day, onDay);
+    this.#day = day;
+    this.#onDay = onDay;
+    return onDay;
+  }
+}

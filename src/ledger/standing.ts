@@ -1,5 +1,5 @@
 import { IdTable } from '../base/id-table.ts';
-import { type BookRecord, byWritten } from '../records/record.ts';
+import { type BookRecord, byWritten, type Claimant, claimedBy } from '../records/record.ts';
 
 /**
  * Which records count. An edit stands for the record it replaces; a removal takes one away; where
@@ -9,15 +9,15 @@ import { type BookRecord, byWritten } from '../records/record.ts';
  * or removed (so removing an edited record does not bring the old one back), while a removal that
  * is itself removed takes nothing away any more.
  */
-export class Standing {
-  readonly #records: BookRecord[];
+export class Standing<R extends Claimant = BookRecord> {
+  readonly #records: R[];
   /** Place in `#records` by id. */
   readonly #places: IdTable;
-  readonly #claimsOn = new Map<string, BookRecord[]>();
-  #overruled: ReadonlySet<BookRecord> | undefined;
+  readonly #claimsOn = new Map<string, R[]>();
+  #overruled: ReadonlySet<R> | undefined;
 
   /** @param places the place of each of `records` by its id, all ids distinct */
-  constructor(records: BookRecord[] = [], places: IdTable = new IdTable()) {
+  constructor(records: R[] = [], places: IdTable = new IdTable()) {
     this.#records = records;
     this.#places = places;
     for (const record of records) this.#noteClaim(record);
@@ -27,18 +27,18 @@ export class Standing {
     return this.#records.length;
   }
 
-  get(id: string): BookRecord | undefined {
+  get(id: string): R | undefined {
     const place = this.#places.placeOf(id);
     return place === undefined ? undefined : this.#records[place];
   }
 
   /** Every record, counting or not, in the order they were added. */
-  records(): readonly BookRecord[] {
+  records(): readonly R[] {
     return this.#records;
   }
 
   /** False where the id is already there: nothing changed. */
-  add(record: BookRecord): boolean {
+  add(record: R): boolean {
     if (this.#places.add(record.id) === undefined) return false;
     this.#records.push(record);
     this.#noteClaim(record);
@@ -49,7 +49,7 @@ export class Standing {
    * True where nothing in force stands for the record or removes it, and it lost no conflict: nor
    * did any record that it stands for, back to the first writing.
    */
-  counts(record: BookRecord): boolean {
+  counts(record: R): boolean {
     if (this.#claimsOn.size === 0) return true;
     if (this.#winnerOn(record.id) !== undefined) return false;
     // Each step goes to the one record that this one won, so the way back cannot run in a ring.
@@ -67,7 +67,7 @@ export class Standing {
    * The records that do not count, as the very objects that were added. In a large book few records
    * claim or are claimed: asking this of each record is much quicker than `counts`.
    */
-  overruled(): ReadonlySet<BookRecord> {
+  overruled(): ReadonlySet<R> {
     this.#overruled ??= this.#findOverruled();
     return this.#overruled;
   }
@@ -76,7 +76,7 @@ export class Standing {
    * The record that counts for the thing that an id once named, after all its edits and conflicts;
    * undefined once it was removed.
    */
-  currentOf(id: string): BookRecord | undefined {
+  currentOf(id: string): R | undefined {
     const seen = new Set<string>();
     let first = this.get(id);
     for (let before = first; before !== undefined && !seen.has(before.id); ) {
@@ -88,12 +88,12 @@ export class Standing {
   }
 
   /** The record that took this one's place, by edit or removal; undefined while it stands. */
-  supersededBy(id: string): BookRecord | undefined {
+  supersededBy(id: string): R | undefined {
     return this.#winnerOn(id);
   }
 
   /** Claims on one record that lost to a later one and that nobody has settled by removing them. */
-  conflicts(): { readonly on: string; readonly counts: BookRecord; readonly kept: BookRecord[] }[] {
+  conflicts(): { readonly on: string; readonly counts: R; readonly kept: R[] }[] {
     const found = [];
     for (const [on, claims] of this.#claimsOn) {
       const counts = claims.length > 1 ? this.#winnerOn(on) : undefined;
@@ -105,7 +105,7 @@ export class Standing {
   }
 
   /** Every id whose standing may change when this record arrives. */
-  touchedBy(record: BookRecord): Set<string> {
+  touchedBy(record: R): Set<string> {
     const touched = new Set<string>();
     const queue = [record.id];
     for (let id = queue.pop(); id !== undefined; id = queue.pop()) {
@@ -121,8 +121,8 @@ export class Standing {
     return touched;
   }
 
-  #findOverruled(): Set<BookRecord> {
-    const overruled = new Set<BookRecord>();
+  #findOverruled(): Set<R> {
+    const overruled = new Set<R>();
     for (const [id, claims] of this.#claimsOn) {
       const target = this.get(id);
       for (const record of target === undefined ? claims : [target, ...claims]) {
@@ -132,7 +132,7 @@ export class Standing {
     return overruled;
   }
 
-  #noteClaim(record: BookRecord): void {
+  #noteClaim(record: R): void {
     this.#overruled = undefined;
     const target = claimedBy(record);
     if (target === undefined) return;
@@ -147,12 +147,12 @@ export class Standing {
   }
 
   /** A losing claim waits to be settled until it, or what was made of it, is removed. */
-  #isUnsettled(claim: BookRecord): boolean {
+  #isUnsettled(claim: R): boolean {
     return claim.kind === 'void' ? this.#inForce(claim) : this.#lastWord(claim) !== undefined;
   }
 
   /** Down from a record through the claim that counts each time; undefined at a removal. */
-  #lastWord(record: BookRecord): BookRecord | undefined {
+  #lastWord(record: R): R | undefined {
     const seen = new Set<string>();
     let current = record;
     while (!seen.has(current.id)) {
@@ -166,10 +166,10 @@ export class Standing {
   }
 
   /** The claim in force that counts on a record. */
-  #winnerOn(id: string, path?: ReadonlySet<string>): BookRecord | undefined {
+  #winnerOn(id: string, path?: ReadonlySet<string>): R | undefined {
     const claims = this.#claimsOn.get(id);
     if (claims === undefined) return undefined;
-    let winner: BookRecord | undefined;
+    let winner: R | undefined;
     for (const claim of claims) {
       if (!this.#inForce(claim, path)) continue;
       if (winner === undefined || byWritten(winner, claim) < 0) winner = claim;
@@ -178,16 +178,11 @@ export class Standing {
   }
 
   /** A removal stays in force unless it was itself removed; an edit always does. */
-  #inForce(claim: BookRecord, path?: ReadonlySet<string>): boolean {
+  #inForce(claim: R, path?: ReadonlySet<string>): boolean {
     if (claim.kind !== 'void' || !this.#claimsOn.has(claim.id)) return true;
     // Removals that remove each other in a ring cannot be made by hand; all of them stay in force.
     if (path?.has(claim.id)) return true;
     const winner = this.#winnerOn(claim.id, new Set(path).add(claim.id));
     return winner === undefined;
   }
-}
-
-/** The id that a record claims to stand for or to remove. */
-export function claimedBy(record: BookRecord): string | undefined {
-  return record.kind === 'void' ? record.voids : record.replaces;
 }

@@ -1,6 +1,5 @@
 import type { Ledger } from '../ledger/ledger.ts';
-import { claimedBy } from '../ledger/standing.ts';
-import { type BookRecord, byWritten } from '../records/record.ts';
+import { type BookRecord, byWritten, claimedBy } from '../records/record.ts';
 import { type RecordState, stateOf } from './find-records.ts';
 
 /** One record of a chain of edits, and whether it counts. */

@@ -145,6 +145,10 @@ export function isKind(text: string): text is Kind {
   return text === 'void' || SETUP.has(text) || MOVEMENT.has(text);
 }
 
+export function isMovementKind(kind: Kind): kind is MovementKind {
+  return MOVEMENT.has(kind);
+}
+
 export function isMovement(record: BookRecord): record is MovementRecord {
   return MOVEMENT.has(record.kind);
 }
@@ -153,8 +157,22 @@ export function isSetup(record: BookRecord): record is SetupRecord {
   return SETUP.has(record.kind);
 }
 
+/** As much of a record as decides which records count. */
+export interface Claimant {
+  readonly id: string;
+  readonly at: string;
+  readonly kind: Kind;
+  readonly replaces?: string;
+  readonly voids?: string;
+}
+
+/** The id that a record claims to stand for or to remove. */
+export function claimedBy(record: Claimant): string | undefined {
+  return record.kind === 'void' ? record.voids : record.replaces;
+}
+
 /** The order in which records of one thing follow each other: written time, then id. */
-export function byWritten(a: BookRecord, b: BookRecord): number {
+export function byWritten(a: Claimant, b: Claimant): number {
   return byText(a.at, b.at) || byText(a.id, b.id);
 }
 

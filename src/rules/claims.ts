@@ -1,5 +1,4 @@
-import { claimedBy } from '../ledger/standing.ts';
-import { type BookRecord, isMovement, isSetup } from '../records/record.ts';
+import { type Claimant, claimedBy, isMovementKind } from '../records/record.ts';
 
 /** What is wrong with what a record replaces or voids. */
 export type ClaimFault =
@@ -14,8 +13,8 @@ const REMOVALS_MAX = 8;
 
 /** @param get the record of an id among all that are known, this one's own batch included */
 export function claimFault(
-  record: BookRecord,
-  get: (id: string) => BookRecord | undefined,
+  record: Claimant,
+  get: (id: string) => Claimant | undefined,
 ): ClaimFault | undefined {
   const id = claimedBy(record);
   if (id === undefined) return undefined;
@@ -24,20 +23,20 @@ export function claimFault(
   if (claimed === undefined) return 'unknown';
   if (record.kind === 'void') return removalFault(record, get);
   if (claimed.kind === 'void') return 'removal_replaced';
-  const fits = isMovement(record)
-    ? isMovement(claimed)
-    : isSetup(claimed) && claimed.kind === record.kind;
+  const fits = isMovementKind(record.kind)
+    ? isMovementKind(claimed.kind)
+    : claimed.kind === record.kind;
   return fits ? undefined : 'another_kind';
 }
 
 function removalFault(
-  removal: BookRecord,
-  get: (id: string) => BookRecord | undefined,
+  removal: Claimant,
+  get: (id: string) => Claimant | undefined,
 ): ClaimFault | undefined {
-  let claimed: BookRecord | undefined = removal;
+  let claimed: Claimant | undefined = removal;
   for (let depth = 0; depth < REMOVALS_MAX; depth += 1) {
     if (claimed?.kind !== 'void') return undefined;
-    claimed = get(claimed.voids);
+    claimed = get(claimedBy(claimed) ?? '');
   }
   return claimed?.kind === 'void' ? 'too_many_removals' : undefined;
 }
@@ -46,15 +45,15 @@ function removalFault(
  * The records among those given that claim each other in a ring, each ring told once by its first
  * record. Long chains of edits are walked once.
  */
-export function claimRings(
-  records: Iterable<BookRecord>,
-  get: (id: string) => BookRecord | undefined,
-): BookRecord[] {
-  const rings: BookRecord[] = [];
+export function claimRings<R extends Claimant>(
+  records: Iterable<R>,
+  get: (id: string) => R | undefined,
+): R[] {
+  const rings: R[] = [];
   const walked = new Set<string>();
   for (const record of records) {
     const path = new Set<string>();
-    let step: BookRecord | undefined = record;
+    let step: R | undefined = record;
     while (step !== undefined && !walked.has(step.id) && !path.has(step.id)) {
       path.add(step.id);
       step = get(claimedBy(step) ?? '');

@@ -1,7 +1,6 @@
 import { canonicalText } from '../base/canonical-text.ts';
 import type { Ledger } from '../ledger/ledger.ts';
-import { claimedBy } from '../ledger/standing.ts';
-import type { BookRecord } from '../records/record.ts';
+import { type BookRecord, claimedBy } from '../records/record.ts';
 import type { Circumstances } from './circumstances.ts';
 import { type ClaimFault, claimFault } from './claims.ts';
 import { amountRefusal, namesRefusal } from './names-known.ts';

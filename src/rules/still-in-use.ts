@@ -1,7 +1,6 @@
 import type { Ledger } from '../ledger/ledger.ts';
 import { setupKey } from '../ledger/setup.ts';
-import { claimedBy } from '../ledger/standing.ts';
-import { type BookRecord, isSetup, type SetupRecord } from '../records/record.ts';
+import { type BookRecord, claimedBy, isSetup, type SetupRecord } from '../records/record.ts';
 import { WORDS } from './named-things.ts';
 import { eachNamed, type NamedThing } from './references.ts';
 import { type Refusal, refusal } from './refusals.ts';

@@ -46,13 +46,12 @@ const FIXED: Readonly<Record<string, string>> = {
 
 /** An account of one of the three ledgers in words, like `Ada L.: goods`. */
 export function accountName(
-  ledger: Ledger,
+  { setup }: Pick<Ledger, 'setup'>,
   which: 'stock' | 'money' | 'credit',
   account: string,
 ): string {
   const fixed = FIXED[`${which}:${account}`];
   if (fixed !== undefined) return fixed;
-  const { setup } = ledger;
   const cut = account.indexOf(':');
   const id = account.slice(cut + 1);
   switch (account.slice(0, cut)) {

@@ -1,5 +1,4 @@
-import { claimedBy } from '../../ledger/standing.ts';
-import type { BookRecord } from '../../records/record.ts';
+import { type BookRecord, claimedBy } from '../../records/record.ts';
 import { type ClaimFault, claimFault, claimRings } from '../claims.ts';
 import { about, type BookCheck } from './checked-book.ts';
 

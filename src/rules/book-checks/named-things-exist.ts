@@ -3,6 +3,7 @@ import type { FindingList } from '../../intake/finding-list.ts';
 import type { BookRecord, RecordOf } from '../../records/record.ts';
 import { tables, WORDS } from '../named-things.ts';
 import { eachNamed, type NamedThing } from '../references.ts';
+import { EverSetUp } from '../set-up-by.ts';
 import { about, type BookCheck, type CheckedBook, lineAt } from './checked-book.ts';
 
 /**
@@ -38,37 +39,22 @@ export const namedThingsExist: BookCheck = (book, findings) => {
 /** Everything that any record of the file has ever set up; made only when first asked. */
 class RemovedThings {
   readonly #records: readonly BookRecord[];
-  #known: Set<string> | undefined;
+  #known: EverSetUp | undefined;
 
   constructor(records: readonly BookRecord[]) {
     this.#records = records;
   }
 
   has(thing: NamedThing, id: string): boolean {
-    this.#known ??= new Set(this.#records.flatMap((record) => setUpBy(record)));
-    return this.#known.has(`${thing} ${id}`);
+    this.#known ??= everSetUp(this.#records);
+    return this.#known.has(thing, id);
   }
 }
 
-function setUpBy(record: BookRecord): string[] {
-  switch (record.kind) {
-    case 'product':
-      return [`product ${record.product}`];
-    case 'seller':
-      return [`seller ${record.seller}`];
-    case 'family':
-      return [`family ${record.family}`];
-    case 'host':
-      return [`host ${record.host}`];
-    case 'neighbour':
-      return [`neighbour ${record.neighbour}`];
-    case 'stall':
-      return [`stall ${record.stall}`];
-    case 'level':
-      return [`level ${record.level}`];
-    default:
-      return [];
-  }
+function everSetUp(records: readonly BookRecord[]): EverSetUp {
+  const known = new EverSetUp();
+  for (const record of records) known.add(record);
+  return known;
 }
 
 /** A bounce names a payment, a returned debit names a debit, a deposit may name what it held. */

@@ -1,10 +1,10 @@
 import { sortedEntries } from '../../base/order.ts';
 import type { Balances } from '../../ledger/balances.ts';
-import type { Ledger } from '../../ledger/ledger.ts';
+import type { Setup } from '../../ledger/setup.ts';
 import { accountName } from '../../statements/account-name.ts';
 import { moneyText, unitsText } from '../../statements/money-text.ts';
 import type { Command } from './command.ts';
-import { BOOK_HELP, bookOptions, openBook } from './open-book.ts';
+import { BOOK_HELP, bookOptions, openBalances } from './open-book.ts';
 import { writeJson } from './outlet.ts';
 import { textTable } from './text-table.ts';
 
@@ -23,34 +23,34 @@ Examples
   cratebook balances spring.jsonl --as-of 2027-03-01 --json`,
   run: async (given, outlet) => {
     const asOf = given.day('as-of');
-    const { ledger } = await openBook(given, outlet);
-    const found = asOf === undefined ? ledger.balances : ledger.asOf(asOf);
+    const book = await openBalances(given, outlet);
+    const found = asOf === undefined ? book.balances : book.asOf(asOf);
     if (given.has('json')) await writeJson(outlet, found.toAccounts());
-    else await outlet.write(balancesText(ledger, found));
+    else await outlet.write(balancesText(book.setup, found));
     return 0;
   },
 };
 
-function balancesText(ledger: Ledger, found: Balances): string {
-  const currency = ledger.setup.season?.currency ?? '';
+function balancesText(setup: Setup, found: Balances): string {
+  const currency = setup.season?.currency ?? '';
   const { money } = found.toAccounts();
   const moneyRows = Object.entries(money).map(([account, minor]) => [
     account,
     moneyText(minor, currency),
-    accountName(ledger, 'money', account),
+    accountName({ setup }, 'money', account),
   ]);
   return [
-    `Stock, units\n${goodsTable(ledger, found, 'stock')}`,
+    `Stock, units\n${goodsTable(setup, found, 'stock')}`,
     `Money\n${textTable(['account', 'amount', 'is'], moneyRows, new Set([1]))}`,
-    `Credit, units\n${goodsTable(ledger, found, 'credit')}`,
+    `Credit, units\n${goodsTable(setup, found, 'credit')}`,
   ].join('\n');
 }
 
 /** A row for each account and product that holds something, and each account in words. */
-function goodsTable(ledger: Ledger, found: Balances, which: 'stock' | 'credit'): string {
+function goodsTable(setup: Setup, found: Balances, which: 'stock' | 'credit'): string {
   const rows: string[][] = [];
   for (const [account] of sortedEntries(found.table(which))) {
-    const name = accountName(ledger, which, account);
+    const name = accountName({ setup }, which, account);
     for (const [product, units] of Object.entries(found.linesOf(which, account))) {
       rows.push([account, product, unitsText(units), name]);
     }

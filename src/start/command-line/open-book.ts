@@ -1,7 +1,9 @@
 import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
 import { findingLine } from '../../intake/finding.ts';
+import { QuickReader } from '../../intake/quick/quick-reader.ts';
 import { type BookRead, BookReader } from '../../intake/read-book.ts';
 import { type AcceptedBook, acceptBook } from '../../rules/accept-book.ts';
+import { type BalancedBook, quickBook } from '../../rules/quick-book.ts';
 import { messageOf } from '../message-of.ts';
 import type { Outlet } from './outlet.ts';
 import type { Arguments, OptionTable } from './read-arguments.ts';
@@ -32,6 +34,27 @@ export async function openBook(given: Arguments, outlet: Outlet): Promise<Accept
   throw new Stop(findingLine(first, source) + andMore(accepted.refusal.length + read.omitted - 1));
 }
 
+/**
+ * Opens a book for its balances alone: the quick way, which is sure of nearly every book that
+ * nothing refuses. Of any other the slow way says what is wrong.
+ */
+export async function openBalances(given: Arguments, outlet: Outlet): Promise<BalancedBook> {
+  const [path = ''] = given.positionals;
+  const reader = new QuickReader();
+  const kept: Uint8Array[] = [];
+  for await (const bytes of bookBytes(path, given, outlet)) {
+    // Standard input cannot be read twice.
+    if (path === '-') kept.push(bytes);
+    reader.push(bytes);
+    if (path !== '-' && !reader.isSure) break;
+  }
+  const read = reader.end();
+  const book = read === undefined ? undefined : quickBook(read);
+  if (book !== undefined) return book;
+  const again = { ...outlet, input: path === '-' ? inOrder(kept) : outlet.input };
+  return (await openBook(given, again)).ledger;
+}
+
 /** The book's lines and what there is to tell about them, errors too. */
 export async function readBookAt(
   path: string,
@@ -39,17 +62,23 @@ export async function readBookAt(
   outlet: Outlet,
 ): Promise<BookRead> {
   const reader = new BookReader();
-  if (path === '-') {
-    for await (const bytes of outlet.input) reader.push(bytes);
-    return reader.end();
-  }
-  if (isStoreStart(firstBytes(path))) {
-    const choice = { group: given.get('group'), season: given.get('season') };
-    for await (const line of readStoreBook(path, choice)) reader.push(line);
-    return reader.end();
-  }
-  for (const bytes of fileBytes(path, outlet)) reader.push(bytes);
+  for await (const bytes of bookBytes(path, given, outlet)) reader.push(bytes);
   return reader.end();
+}
+
+/** The bytes of a book file, of a book in a store, or of standard input, piece by piece. */
+function bookBytes(
+  path: string,
+  given: Arguments,
+  outlet: Outlet,
+): Iterable<Uint8Array> | AsyncIterable<Uint8Array> {
+  if (path === '-') return outlet.input;
+  if (!isStoreStart(firstBytes(path))) return fileBytes(path, outlet);
+  return readStoreBook(path, { group: given.get('group'), season: given.get('season') });
+}
+
+async function* inOrder(pieces: readonly Uint8Array[]): AsyncGenerator<Uint8Array> {
+  yield* pieces;
 }
 
 export function sourceName(path: string): string {

@@ -1,0 +1,76 @@
+/**
+ * Gives each UUID the number of its place in the order of adding, from 0, like IdTable does for
+ * texts. The 128 bits are kept as four whole numbers, so that half a million ids make no string and
+ * take 24 bytes each (open addressing with linear probing).
+ */
+export class UuidTable {
+  /** Four words of 32 bits an id, by place. */
+  #words = new Int32Array(IDS_FIRST * 4);
+  /** Place + 1 by slot; 0 is an empty slot. The length is a power of two. */
+  #slots = new Int32Array(IDS_FIRST * 2);
+  #size = 0;
+
+  get size(): number {
+    return this.#size;
+  }
+
+  /** The id's place, or -1 where it was never added. */
+  placeOf(a: number, b: number, c: number, d: number): number {
+    return (this.#slots[this.#slotOf(a, b, c, d)] ?? 0) - 1;
+  }
+
+  /** Adds an id; false where it is already there. Each word is taken as 32 bits with a sign. */
+  add(a: number, b: number, c: number, d: number): boolean {
+    if (this.#size * 4 >= this.#words.length) this.#grow();
+    const slot = this.#slotOf(a, b, c, d);
+    if (this.#slots[slot] !== 0) return false;
+    const at = this.#size * 4;
+    this.#words[at] = a;
+    this.#words[at + 1] = b;
+    this.#words[at + 2] = c;
+    this.#words[at + 3] = d;
+    this.#size += 1;
+    this.#slots[slot] = this.#size;
+    return true;
+  }
+
+  /** The slot that holds the id, or the empty one where it belongs. */
+  #slotOf(a: number, b: number, c: number, d: number): number {
+    const slots = this.#slots;
+    const words = this.#words;
+    const mask = slots.length - 1;
+    for (let slot = hashOf(a, b, c, d) & mask; ; slot = (slot + 1) & mask) {
+      const place = slots[slot] ?? 0;
+      if (place === 0) return slot;
+      const at = place * 4 - 4;
+      // The last words hold the random bits: they nearly always tell two ids apart.
+      if (words[at + 3] === d && words[at + 2] === c && words[at + 1] === b && words[at] === a) {
+        return slot;
+      }
+    }
+  }
+
+  #grow(): void {
+    const words = this.#words;
+    this.#words = new Int32Array(words.length * 2);
+    this.#words.set(words);
+    this.#slots = new Int32Array(this.#slots.length * 2);
+    for (let place = 0; place < this.#size; place += 1) {
+      const at = place * 4;
+      const slot = this.#slotOf(
+        words[at] ?? 0,
+        words[at + 1] ?? 0,
+        words[at + 2] ?? 0,
+        words[at + 3] ?? 0,
+      );
+      this.#slots[slot] = place + 1;
+    }
+  }
+}
+
+const IDS_FIRST = 4096;
+
+function hashOf(a: number, b: number, c: number, d: number): number {
+  const mixed = Math.imul(a ^ Math.imul(b, 0x9e3779b1), 0x85ebca6b) ^ Math.imul(c, 0xc2b2ae35) ^ d;
+  return mixed ^ (mixed >>> 15);
+}

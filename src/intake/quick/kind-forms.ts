@@ -1,0 +1,51 @@
+import { isKind, type Kind } from '../../records/record.ts';
+import { recordSchemas } from '../../records/schema.ts';
+import { partOf } from '../schema-node.ts';
+import type { LineBytes } from './line-bytes.ts';
+import { type Field, fieldsOf } from './object-part.ts';
+import type { Part } from './part.ts';
+import { PartMaker } from './part-for.ts';
+
+/** What a quick look needs of a kind of record, made when the kind is first met. */
+export interface KindForm {
+  /** The word that names it in the book at hand. */
+  readonly word: number;
+  readonly kind: Kind;
+  readonly fields: readonly Field[];
+  readonly required: readonly string[];
+}
+
+export class KindForms {
+  readonly #line: LineBytes;
+  readonly #maker: PartMaker;
+  readonly #own: ReadonlyMap<string, Part>;
+  readonly #forms = new Map<number, KindForm>();
+
+  /** @param own parts of the fields that are not read by their schema alone */
+  constructor(line: LineBytes, own: ReadonlyMap<string, Part>) {
+    this.#line = line;
+    this.#maker = new PartMaker(line);
+    this.#own = own;
+  }
+
+  /** The form of the kind that a word names; undefined where it names none. */
+  of(word: number): KindForm | undefined {
+    const known = this.#forms.get(word);
+    if (known !== undefined) return known;
+    const kind = this.#line.words.text(word);
+    if (!isKind(kind)) return undefined;
+    const schema = recordSchemas[kind];
+    const { fields } = fieldsOf(schema, (node, name) =>
+      name === 'kind' ? kindPart(word) : (this.#own.get(name) ?? this.#maker.partFor(node)),
+    );
+    const required = Object.values(partOf(schema, 'required') ?? {}).map(String);
+    const form = { word, kind, fields, required };
+    this.#forms.set(word, form);
+    return form;
+  }
+}
+
+/** The kind itself, once it is known. */
+function kindPart(kind: number): Part {
+  return { isLeftOut: true, look: (line) => line.word() === kind, value: () => undefined };
+}

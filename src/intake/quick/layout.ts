@@ -1,0 +1,66 @@
+import type { KindForm } from './kind-forms.ts';
+import type { Field } from './object-part.ts';
+
+/**
+ * The fields that a line has, in their order, as a tree: each step from the root is one more field.
+ * Nearly every line goes a way that another went before, so the next field is guessed, and the
+ * order of fields on the tape need not be written down line by line.
+ */
+export class Layout {
+  /** Its number among all layouts. */
+  readonly number: number;
+  /** The last field of the way; undefined at the root. */
+  readonly field: Field | undefined;
+  /** Undefined until the line has said its kind. */
+  readonly form: KindForm | undefined;
+  readonly names: readonly string[];
+  /** True where all fields are there that must be. */
+  readonly isComplete: boolean;
+  readonly #next = new Map<string, Layout>();
+  /** The layout that came after this one last. */
+  guess: Layout | undefined;
+  #kept: readonly Field[] | undefined;
+  #missing: readonly string[] | undefined;
+
+  constructor(number: number, form?: KindForm, field?: Field, names: readonly string[] = []) {
+    this.number = number;
+    this.form = form;
+    this.field = field;
+    this.names = names;
+    this.isComplete = form?.required.every((name) => names.includes(name)) ?? false;
+  }
+
+  leadsTo(key: string): boolean {
+    return this.#next.has(key);
+  }
+
+  /** @param key what leads on: the name of a field, or a kind */
+  next(key: string, make: () => Layout): Layout {
+    const known = this.#next.get(key);
+    const next = known ?? make();
+    if (known === undefined) this.#next.set(key, next);
+    this.guess = next;
+    return next;
+  }
+
+  /** The fields that stand on the tape, in their order there. */
+  get kept(): readonly Field[] {
+    this.#kept ??= this.names.flatMap((name) => this.form?.fields.find(isKept(name)) ?? []);
+    return this.#kept;
+  }
+
+  /** The names of fields of the kind that do not stand on the tape. */
+  get missing(): readonly string[] {
+    this.#missing ??= (this.form?.fields ?? [])
+      .filter((field) => !ALWAYS.has(field.name) && !this.kept.includes(field))
+      .map((field) => field.name);
+    return this.#missing;
+  }
+}
+
+/** What the object of a kind has from the start. */
+const ALWAYS: ReadonlySet<string> = new Set(['id', 'at', 'by', 'kind']);
+
+function isKept(name: string): (field: Field) => boolean {
+  return (field) => field.name === name && !field.part.isLeftOut;
+}

@@ -1,0 +1,88 @@
+import { RecordId } from '../../records/fields.ts';
+import { numberOf, partOf } from '../schema-node.ts';
+import { listPart, mapPart, textsPart, wholesPart } from './group-parts.ts';
+import type { LineBytes } from './line-bytes.ts';
+import { objectPart } from './object-part.ts';
+import type { Part } from './part.ts';
+import { recordIdPart, textPart, WordTest, wordPart } from './text-parts.ts';
+import { flagPart, wholePart } from './whole-parts.ts';
+
+/**
+ * Makes the parts of a schema. Together they let pass only what the schema itself lets pass; a test
+ * holds them to it, as it does for the quick look at parsed values.
+ */
+export class PartMaker {
+  readonly #line: LineBytes;
+  /** One test for each pattern, so that a word that is known to pass is not tested again. */
+  readonly #tests = new Map<string, WordTest>();
+
+  constructor(line: LineBytes) {
+    this.#line = line;
+  }
+
+  /** @param isInside true within a list or a map, where a record has several of the value */
+  partFor(schema: unknown, isInside = false): Part {
+    const fixed = partOf(schema, 'const');
+    if (typeof fixed === 'string') return this.#oneOf([fixed]);
+    const words = partOf(schema, 'anyOf');
+    if (Array.isArray(words)) return this.#oneOf(words.map((word) => partOf(word, 'const')));
+    switch (partOf(schema, 'type')) {
+      case 'string':
+        return this.#stringPart(schema);
+      case 'integer':
+        return wholePart(numberOf(schema, 'minimum') ?? 0, numberOf(schema, 'maximum') ?? -1);
+      case 'boolean':
+        return flagPart();
+      case 'array':
+        return this.#arrayPart(schema);
+      case 'object':
+        return partOf(schema, 'patternProperties') === undefined
+          ? objectPart(schema, (node) => this.partFor(node, true))
+          : this.#mapPart(schema, isInside);
+      default:
+        return nothing;
+    }
+  }
+
+  #oneOf(words: readonly unknown[]): Part {
+    const known = new Set(words);
+    return wordPart(new WordTest((text) => known.has(text)), this.#line.words);
+  }
+
+  #stringPart(schema: unknown): Part {
+    const pattern = partOf(schema, 'pattern');
+    if (pattern === partOf(RecordId, 'pattern')) return recordIdPart();
+    if (typeof pattern === 'string') return wordPart(this.#testFor(pattern), this.#line.words);
+    return textPart(numberOf(schema, 'minLength') ?? 0, numberOf(schema, 'maxLength') ?? -1);
+  }
+
+  #arrayPart(schema: unknown): Part {
+    const items = partOf(schema, 'items');
+    if (!Array.isArray(items)) return listPart(this.partFor(items, true));
+    // Of lists of fixed length there are only names of people.
+    const parts = items.map((item) => this.partFor(item, true));
+    return parts.every((part) => part.isLeftOut) ? textsPart(parts) : nothing;
+  }
+
+  #mapPart(schema: unknown, isInside: boolean): Part {
+    const [entry] = Object.entries(partOf(schema, 'patternProperties') ?? {});
+    if (entry === undefined) return nothing;
+    const [pattern, each] = entry;
+    const test = this.#testFor(pattern);
+    const { words, shapes } = this.#line;
+    if (partOf(each, 'type') !== 'integer') return mapPart(test, this.partFor(each, true), words);
+    return wholesPart(test, numberOf(each, 'minimum') ?? 0, words, shapes, isInside);
+  }
+
+  #testFor(pattern: string): WordTest {
+    const known = this.#tests.get(pattern);
+    if (known !== undefined) return known;
+    const expression = new RegExp(pattern, 'u');
+    const test = new WordTest((text) => expression.test(text));
+    this.#tests.set(pattern, test);
+    return test;
+  }
+}
+
+/** For what no quick look is worth having. */
+const nothing: Part = { isLeftOut: true, look: () => false, value: () => undefined };

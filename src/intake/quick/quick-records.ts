@@ -1,0 +1,113 @@
+import { assert } from '../../base/assert.ts';
+import { readUuid } from '../../base/uuid-bytes.ts';
+import { UuidTable } from '../../base/uuid-table.ts';
+import {
+  type BookRecord,
+  type Claimant,
+  claimedBy,
+  isMovementKind,
+  type Kind,
+} from '../../records/record.ts';
+import type { RecordLook } from './record-look.ts';
+
+const RECORDS_FIRST = 4096;
+const encoder = new TextEncoder();
+
+interface Told {
+  readonly kind: Kind;
+  readonly place: number;
+  readonly said: string | BookRecord;
+}
+
+/**
+ * The records of a book that was read quickly, by their places in the file. Most stand on a tape
+ * and are filled into one object of their kind when asked for; few are kept whole.
+ */
+export class QuickRecords {
+  /** What replaces or voids another record: no more of it than that. */
+  readonly claims: Claimant[] = [];
+  /** Set-up and removals, as their lines say them. */
+  readonly #told: Told[] = [];
+  readonly #look: RecordLook;
+  readonly #ids = new UuidTable();
+  readonly #id = new Int32Array(4);
+  readonly #wholes: BookRecord[] = [];
+  /** By place: a place of the tape, or -1 less the place in `#wholes`. */
+  #keptAt = new Int32Array(RECORDS_FIRST);
+
+  constructor(look: RecordLook) {
+    this.#look = look;
+  }
+
+  get size(): number {
+    return this.#ids.size;
+  }
+
+  /** The record at a place: to be used and not kept, for the next may be the same object. */
+  at(place: number): BookRecord {
+    const keptAt = this.#keptAt[place] ?? 0;
+    const record = keptAt < 0 ? this.#wholes[-1 - keptAt] : this.#look.recordAt(keptAt);
+    assert(record !== undefined, 'a record that was added');
+    return record;
+  }
+
+  kindAt(place: number): Kind | undefined {
+    const keptAt = this.#keptAt[place] ?? 0;
+    return keptAt < 0 ? this.#wholes[-1 - keptAt]?.kind : this.#look.formAt(keptAt)?.kind;
+  }
+
+  /** The place of an id; -1 where it is not there. */
+  placeOf(id: string): number {
+    const isPlain = readUuid(encoder.encode(id), 0, this.#id);
+    return isPlain ? this.#ids.placeOf(...this.#words()) : -1;
+  }
+
+  /** The places of set-up and removals. */
+  setUpPlaces(): number[] {
+    return this.#told.map(({ place }) => place);
+  }
+
+  /** Set-up or removals of these kinds, whole. */
+  told(kinds: ReadonlySet<Kind>): BookRecord[] {
+    const told = this.#told.filter(({ kind }) => kinds.has(kind));
+    return told.map(({ said }) => (typeof said === 'string' ? JSON.parse(said) : said));
+  }
+
+  /** Adds the record that the look let pass; false where its id is there already. */
+  addPassed(kind: Kind, tapePlace: number, text: () => string): boolean {
+    const { marks } = this.#look;
+    const [a = 0, b = 0, c = 0, d = 0] = marks.id;
+    if (!this.#ids.add(a, b, c, d)) return false;
+    this.#keep(tapePlace);
+    if (marks.claims) this.claims.push(marks.claimant(kind));
+    if (!isMovementKind(kind)) this.#told.push({ kind, place: this.size - 1, said: text() });
+    return true;
+  }
+
+  /** Adds a record that was read the slow way; false where its id is there, or in upper case. */
+  addWhole(record: BookRecord): boolean {
+    if (!readUuid(encoder.encode(record.id), 0, this.#id)) return false;
+    if (!this.#ids.add(...this.#words())) return false;
+    this.#wholes.push(record);
+    this.#keep(-this.#wholes.length);
+    if (claimedBy(record) !== undefined) this.claims.push(record);
+    const { kind } = record;
+    if (!isMovementKind(kind)) this.#told.push({ kind, place: this.size - 1, said: record });
+    return true;
+  }
+
+  #words(): [number, number, number, number] {
+    const [a = 0, b = 0, c = 0, d = 0] = this.#id;
+    return [a, b, c, d];
+  }
+
+  #keep(keptAt: number): void {
+    const place = this.#ids.size - 1;
+    if (place === this.#keptAt.length) {
+      const more = new Int32Array(place * 2);
+      more.set(this.#keptAt);
+      this.#keptAt = more;
+    }
+    this.#keptAt[place] = keptAt;
+  }
+}

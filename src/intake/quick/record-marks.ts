@@ -1,0 +1,113 @@
+import { DAY_PATTERN } from '../../base/day.ts';
+import { ID_TEXT_MAX } from '../../base/id.ts';
+import { UUID_LENGTH } from '../../base/uuid-bytes.ts';
+import type { Claimant, Kind } from '../../records/record.ts';
+import { BYTE, type LineBytes } from './line-bytes.ts';
+import type { Part } from './part.ts';
+import { passUuid, recordIdPart, textPart, WordTest } from './text-parts.ts';
+
+/**
+ * What every record has, and where it stands in the line that was looked at last: few records need
+ * it as text, so it is made only when asked.
+ */
+export class RecordMarks {
+  /** The record's id as four numbers. */
+  readonly id = new Int32Array(4);
+  /** The parts of these fields, by their names. */
+  readonly parts: ReadonlyMap<string, Part>;
+  readonly #line: LineBytes;
+  #idAt = 0;
+  #writtenAt = 0;
+  #claimAt = 0;
+
+  constructor(line: LineBytes) {
+    this.#line = line;
+    this.parts = new Map([
+      ['id', this.#idPart()],
+      ['at', this.#instantPart()],
+      ['by', textPart(1, ID_TEXT_MAX)],
+      ['replaces', this.#claimPart()],
+      ['voids', this.#claimPart()],
+    ]);
+  }
+
+  /** Forgets the line before. */
+  clear(): void {
+    this.#claimAt = 0;
+  }
+
+  get claims(): boolean {
+    return this.#claimAt > 0;
+  }
+
+  /** What the record says about the one that it replaces or voids. */
+  claimant(kind: Kind): Claimant {
+    const { id, at, claimed } = {
+      id: this.#text(this.#idAt, UUID_LENGTH),
+      at: this.#text(this.#writtenAt, INSTANT_LENGTH),
+      claimed: this.#text(this.#claimAt, UUID_LENGTH),
+    };
+    return kind === 'void' ? { id, at, kind, voids: claimed } : { id, at, kind, replaces: claimed };
+  }
+
+  #text(at: number, length: number): string {
+    return decoder.decode(this.#line.bytes.subarray(at, at + length));
+  }
+
+  #idPart(): Part {
+    return leftOut((line) => {
+      this.#idAt = line.at + 1;
+      return passUuid(line, this.id);
+    });
+  }
+
+  #claimPart(): Part {
+    const part = recordIdPart();
+    const look = (line: LineBytes): boolean => {
+      this.#claimAt = line.at + 1;
+      return part.look(line);
+    };
+    return { ...part, look };
+  }
+
+  #instantPart(): Part {
+    const expression = new RegExp(`^${DAY_PATTERN}$`);
+    const days = new WordTest((text) => expression.test(text));
+    return leftOut((line) => {
+      this.#writtenAt = line.at + 1;
+      return passInstant(line, days);
+    });
+  }
+}
+
+const decoder = new TextDecoder();
+const INSTANT_LENGTH = '2027-02-01T18:00:00.000Z'.length;
+const DAY_LENGTH = 10;
+/** What stands after the day: each digit at most as large as here. */
+const TIME = 'T29:59:59.999Z';
+const TWO = 50;
+const THREE = 51;
+
+/** Goes past a time in UTC with milliseconds, in quotes. */
+function passInstant(line: LineBytes, days: WordTest): boolean {
+  const { bytes, at: start, words } = line;
+  const end = start + INSTANT_LENGTH + 1;
+  if (bytes[start] !== BYTE.quote || bytes[end] !== BYTE.quote) return false;
+  const day = words.takeLength(bytes, start + 1, DAY_LENGTH);
+  if (day < 0 || !days.passes(day, words)) return false;
+  const time = start + 1 + DAY_LENGTH;
+  for (let at = 0; at < TIME.length; at += 1) {
+    const byte = bytes[time + at] ?? 0;
+    const most = TIME.charCodeAt(at);
+    const isDigit = most >= BYTE.zero && most <= BYTE.nine;
+    if (isDigit ? byte < BYTE.zero || byte > most : byte !== most) return false;
+  }
+  // The day has 24 hours.
+  if (bytes[time + 1] === TWO && (bytes[time + 2] ?? 0) > THREE) return false;
+  line.at = end + 1;
+  return true;
+}
+
+function leftOut(look: (line: LineBytes) => boolean): Part {
+  return { isLeftOut: true, look, value: () => undefined };
+}

@@ -1,0 +1,62 @@
+import { BYTE, type LineBytes } from './line-bytes.ts';
+import type { Part } from './part.ts';
+
+/** More digits may not fit a number of 32 bits. */
+const DIGITS_MAX = 9;
+
+/** A whole number of up to nine digits. */
+export function wholePart(least: number, most: number): Part {
+  return {
+    isLeftOut: false,
+    look: (line) => {
+      const whole = passWhole(line);
+      if (whole < least || whole > most) return false;
+      line.tape.put(whole);
+      return true;
+    },
+    value: (from) => from.next(),
+  };
+}
+
+export function flagPart(): Part {
+  return {
+    isLeftOut: false,
+    look: (line) => {
+      const isTrue = isAt(line, TRUE);
+      if (!isTrue && !isAt(line, FALSE)) return false;
+      line.at += isTrue ? TRUE.length : FALSE.length;
+      line.tape.put(isTrue ? 1 : 0);
+      return true;
+    },
+    value: (from) => from.next() === 1,
+  };
+}
+
+/** The whole number that is written here as digits alone, or -1; goes past it. */
+export function passWhole(line: LineBytes): number {
+  const { bytes, at: start } = line;
+  let value = 0;
+  let at = start;
+  for (; at <= start + DIGITS_MAX; at += 1) {
+    const byte = bytes[at] ?? 0;
+    if (byte < BYTE.zero || byte > BYTE.nine) break;
+    value = value * 10 + byte - BYTE.zero;
+  }
+  const digits = at - start;
+  if (digits === 0 || digits > DIGITS_MAX) return -1;
+  // JSON has no zeros in front; a point or an exponent is caught by what must follow a value.
+  if (digits > 1 && bytes[start] === BYTE.zero) return -1;
+  line.at = at;
+  return value;
+}
+
+const encoder = new TextEncoder();
+const TRUE = encoder.encode('true');
+const FALSE = encoder.encode('false');
+
+function isAt(line: LineBytes, text: Uint8Array): boolean {
+  for (let at = 0; at < text.length; at += 1) {
+    if (line.bytes[line.at + at] !== text[at]) return false;
+  }
+  return true;
+}
