@@ -9,6 +9,8 @@ const season: PlannedRecord[] = [
     currency: 'USD',
     starts: '2027-02-01',
     ends: '2027-04-04',
+    group: 'Wrenfield Young Rowers',
+    ask: 'Jo Penrose',
     deadlines: [
       { deadline: 'orders', name: 'First orders handed in', date: '2027-02-04' },
       { deadline: 'debit-1', name: 'First debit by the supplier', date: '2027-03-05' },

@@ -1,22 +1,18 @@
-import { type ChildProcess, fork } from 'node:child_process';
-import { availableParallelism } from 'node:os';
-import { refused } from '../base/outcome.ts';
 import type { Paper } from '../statements/paper.ts';
 import { paperPdf } from './paper-pdf.ts';
-import { type PaperSize, type Printed, paperNotMade } from './paper-printer.ts';
-import type { PrintDone, PrintJob } from './print-worker.ts';
+import type { PaperSize, Printed, Sheaf } from './paper-printer.ts';
+import { PrintQueue } from './print-queue.ts';
 
-/**
- * Many papers at once. A few are printed here; more go to processes of their own, one a processor
- * core, because the typesetter's threads share one cache and slow each other down (measured: two
- * threads print no faster than one, two processes nearly twice as fast).
- */
+/** Many papers at once: a few are printed here, more go to processes of their own. */
 
 /** Up to this many papers, starting processes would take longer than printing. */
 const HERE_MAX = 24;
 const WORKERS_MAX = 4;
-/** Papers a worker has waiting, so that it never stands idle while a file is written. */
 const WAITING_MAX = 3;
+/**
+ * Papers in one PDF: the typesetter keeps a whole document in memory, about 2.5 MB a paper.
+ */
+export const TOGETHER_MAX = 200;
 
 export interface BatchOptions {
   readonly size: PaperSize;
@@ -27,102 +23,68 @@ export interface BatchOptions {
   readonly each: (paper: Paper, printed: Printed, done: number) => void;
 }
 
-export async function paperPdfs(papers: readonly Paper[], options: BatchOptions): Promise<void> {
+/** @param papers may be made as they are taken */
+export async function paperPdfs(papers: Iterable<Paper>, options: BatchOptions): Promise<void> {
   let done = 0;
   const tell = (paper: Paper, printed: Printed): void => {
     done += 1;
     options.each(paper, printed, done);
   };
-  if (papers.length <= HERE_MAX) {
-    for (const paper of papers) tell(paper, await paperPdf(paper, options));
+  const taken = papers[Symbol.iterator]();
+  const first = upTo(HERE_MAX + 1, taken);
+  if (first.length <= HERE_MAX) {
+    for (const paper of first) tell(paper, await paperPdf(paper, options));
     return;
   }
-  const queue = new PrintQueue(papers, options.size, tell);
-  const workers = Math.min(availableParallelism(), WORKERS_MAX);
-  await Promise.all(Array.from({ length: workers }, () => queue.work()));
-}
-
-/** Hands papers out to workers; each paper goes out once and comes back once, or is refused. */
-class PrintQueue {
-  readonly #papers: readonly Paper[];
-  readonly #size: PaperSize;
-  readonly #tell: (paper: Paper, printed: Printed) => void;
-  #next = 0;
-
-  constructor(
-    papers: readonly Paper[],
-    size: PaperSize,
-    tell: (paper: Paper, printed: Printed) => void,
-  ) {
-    this.#papers = papers;
-    this.#size = size;
-    this.#tell = tell;
-  }
-
-  /** Keeps one worker busy until nothing is left; a worker that dies is followed by another. */
-  async work(): Promise<void> {
-    while (this.#next < this.#papers.length) await this.#workUntilEnd(startWorker());
-  }
-
-  #workUntilEnd(worker: ChildProcess): Promise<void> {
-    const waiting = new Map<number, Paper>();
-    return new Promise((resolve, reject) => {
-      const finish = (at: number, printed: Printed): void => {
-        const paper = waiting.get(at);
-        waiting.delete(at);
-        if (paper !== undefined) this.#tell(paper, printed);
-      };
-      // What the caller does with a paper failed (a full disk): hand out no more, and say so.
-      const stop = (error: unknown): void => {
-        this.#next = this.#papers.length;
-        waiting.clear();
-        worker.kill();
-        reject(error);
-      };
-      const end = (): void => {
-        try {
-          for (const [at, paper] of [...waiting]) {
-            finish(at, refused(paperNotMade(paper, 'the printing process stopped')));
-          }
-          resolve();
-        } catch (error) {
-          stop(error);
-        }
-      };
-      worker.on('message', (answer: PrintDone) => {
-        try {
-          finish(answer.at, answer.printed);
-          this.#handOut(worker, waiting);
-        } catch (error) {
-          stop(error);
-        }
-      });
-      worker.on('error', end);
-      worker.on('exit', end);
-      this.#handOut(worker, waiting);
-    });
-  }
-
-  #handOut(worker: ChildProcess, waiting: Map<number, Paper>): void {
-    while (waiting.size < WAITING_MAX) {
-      const at = this.#next;
-      const paper = this.#papers[at];
-      if (paper === undefined) break;
-      this.#next += 1;
-      waiting.set(at, paper);
-      const job: PrintJob = { at, paper, size: this.#size };
-      worker.send(job);
-    }
-    if (waiting.size === 0) worker.disconnect();
-  }
-}
-
-function startWorker(): ChildProcess {
-  return fork(new URL('./print-worker.ts', import.meta.url), {
-    serialization: 'advanced',
-    execArgv: [],
-    // One core a worker: threads inside the typesetter would only compete with the other workers.
-    env: { ...process.env, RAYON_NUM_THREADS: '1' },
-    stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
+  const queue = new PrintQueue(alone(first, taken), options.size, WAITING_MAX, (sheaf, printed) => {
+    for (const paper of sheaf.papers) tell(paper, printed);
   });
+  await queue.print(WORKERS_MAX);
+}
+
+function upTo(most: number, papers: Iterator<Paper>): Paper[] {
+  const taken: Paper[] = [];
+  while (taken.length < most) {
+    const { value, done } = papers.next();
+    if (done === true) break;
+    taken.push(value);
+  }
+  return taken;
+}
+
+function* alone(first: readonly Paper[], rest: Iterator<Paper>): Generator<Sheaf> {
+  const sheaf = (paper: Paper) => ({
+    fileName: paper.fileName,
+    title: paper.title,
+    papers: [paper],
+  });
+  yield* first.map(sheaf);
+  for (let next = rest.next(); next.done !== true; next = rest.next()) yield sheaf(next.value);
+}
+
+export interface TogetherOptions {
+  readonly size: PaperSize;
+  /** Title of the PDF. */
+  readonly title: string;
+  readonly fileName: string;
+}
+
+/**
+ * Papers in one PDF to be printed at once, each on sheets of its own also when printed on both
+ * sides. More papers than one document holds become several, in the order given.
+ */
+export async function papersTogether(
+  papers: readonly Paper[],
+  { size, title, fileName }: TogetherOptions,
+): Promise<Printed[]> {
+  const parts = Math.ceil(papers.length / TOGETHER_MAX);
+  const sheaves = Array.from({ length: parts }, (_, part): Sheaf => {
+    const from = part * TOGETHER_MAX;
+    return { fileName, title, papers: papers.slice(from, from + TOGETHER_MAX) };
+  });
+  const made = new Map<Sheaf, Printed>();
+  const queue = new PrintQueue(sheaves, size, 1, (sheaf, printed) => made.set(sheaf, printed));
+  // One process after the other: each needs half a gigabyte at most.
+  await queue.print(1);
+  return sheaves.flatMap((sheaf) => made.get(sheaf) ?? []);
 }

@@ -8,6 +8,13 @@ import { laidOut } from './table-layout.ts';
 
 export type PaperSize = 'a4' | 'letter';
 
+/** Papers of one language that are printed into one PDF, each on sheets of its own. */
+export interface Sheaf {
+  readonly fileName: string;
+  readonly title: string;
+  readonly papers: readonly Paper[];
+}
+
 export interface PrintedPaper {
   /** A tagged PDF that the compiler has checked against PDF/UA-1. */
   readonly pdf: Uint8Array;
@@ -29,8 +36,8 @@ export type Printed = Outcome<PrintedPaper, PaperRefusal>;
 const NOWHERE = '/cratebook-paper';
 const TEMPLATE = readFileSync(new URL('./paper.typ', import.meta.url), 'utf8');
 const SIZES: Readonly<Record<PaperSize, string>> = { a4: 'a4', letter: 'us-letter' };
-/** Results are kept from one paper to the next and dropped after this many: dropping takes time. */
-const PAPERS_CACHED = 10;
+/** Results are kept from one PDF to the next, and dropped after this many: dropping takes time. */
+const PDFS_CACHED = 10;
 
 /**
  * Makes PDFs one after the other with compilers that are kept: making one takes longer than a
@@ -41,24 +48,34 @@ export class PaperPrinter {
   #made = 0;
 
   print(paper: Paper, size: PaperSize): Printed {
-    const { json, needsHan, replaced } = printable({ ...laidOut(paper), size: SIZES[size] });
+    return this.printSheaf({ fileName: paper.fileName, title: paper.title, papers: [paper] }, size);
+  }
+
+  /** Every paper starts on a sheet of its own, also where sheets are printed on both sides. */
+  printSheaf(sheaf: Sheaf, size: PaperSize): Printed {
+    const { json, needsHan, replaced } = printable({
+      title: sheaf.title,
+      language: sheaf.papers[0]?.language ?? '',
+      size: SIZES[size],
+      papers: sheaf.papers.map(laidOut),
+    });
     const compiler = this.#compilerFor(needsHan);
-    compiler.mapShadow(`${NOWHERE}/paper.json`, Buffer.from(json));
+    compiler.mapShadow(`${NOWHERE}/papers.json`, Buffer.from(json));
     const compiled = compiler.compile({ mainFilePath: `${NOWHERE}/paper.typ` });
     try {
       const document = compiled.result;
       if (document === null) {
         const error = compiled.takeError();
         const said = error === null ? [] : compiler.fetchDiagnostics(error);
-        return refused(paperNotMade(paper, JSON.stringify(said)));
+        return refused(paperNotMade(sheaf.fileName, JSON.stringify(said)));
       }
       const pdf = compiler.pdf(document, { pdfStandard: 'ua-1' });
       return done({ pdf, pages: document.numOfPages, replaced });
     } catch (error) {
-      return refused(paperNotMade(paper, String(error)));
+      return refused(paperNotMade(sheaf.fileName, String(error)));
     } finally {
       this.#made += 1;
-      if (this.#made % PAPERS_CACHED === 0) compiler.evictCache(0);
+      if (this.#made % PDFS_CACHED === 0) compiler.evictCache(0);
     }
   }
 
@@ -78,6 +95,7 @@ export class PaperPrinter {
   }
 }
 
-export function paperNotMade(paper: Paper, detail: string): PaperRefusal {
-  return { name: 'paper_not_made', paper: paper.fileName, detail };
+/** @param paper the name of its file */
+export function paperNotMade(paper: string, detail: string): PaperRefusal {
+  return { name: 'paper_not_made', paper, detail };
 }

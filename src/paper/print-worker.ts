@@ -1,13 +1,12 @@
-import type { Paper } from '../statements/paper.ts';
-import { PaperPrinter, type PaperSize, type Printed } from './paper-printer.ts';
+import { PaperPrinter, type PaperSize, type Printed, type Sheaf } from './paper-printer.ts';
 
 /**
- * A process of its own that prints papers for paper-batch.ts: it keeps the typesetter's work, and
- * any crash of it, out of the process that keeps the book. It ends when its parent goes.
+ * A process of its own that prints for print-queue.ts: it keeps the typesetter's work, and any
+ * crash of it, out of the process that keeps the book. It ends when its parent goes.
  */
 export interface PrintJob {
   readonly at: number;
-  readonly paper: Paper;
+  readonly sheaf: Sheaf;
   readonly size: PaperSize;
 }
 
@@ -19,6 +18,6 @@ export interface PrintDone {
 const printer = new PaperPrinter();
 
 process.on('message', (job: PrintJob) => {
-  const answer: PrintDone = { at: job.at, printed: printer.print(job.paper, job.size) };
+  const answer: PrintDone = { at: job.at, printed: printer.printSheaf(job.sheaf, job.size) };
   process.send?.(answer);
 });

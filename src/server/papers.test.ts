@@ -5,11 +5,12 @@ import { type TestServer, testServer } from './test-server.ts';
 const book = testBook({ honey: 800 }, ['ada']);
 const goodsOut = book.movement('handover', { seller: 'ada', lines: { honey: 5 } });
 const payment = book.movement('payment', { seller: 'ada', tender: 'cash', cents: 3000 });
+const refund = book.movement('refund', { seller: 'ada', tender: 'cash', cents: 500 });
 const papers = '/api/books/wrenfield/spring/papers';
 
 let server: TestServer;
 beforeAll(async () => {
-  server = await testServer({ demo: [...book.setup, goodsOut, payment] });
+  server = await testServer({ demo: [...book.setup, goodsOut, payment, refund] });
   await server.post('/api/books', { group: 'wrenfield', season: 'spring', start: 'demo' });
 });
 afterAll(() => server.stop());
@@ -20,7 +21,9 @@ describe('papers', () => {
     `/goods-slip/${goodsOut.id}.pdf`,
     `/payment-receipt/${payment.id}.pdf`,
     '/count-sheet.pdf',
+    `/refund-receipt/${refund.id}.pdf`,
     '/season-proof.pdf?paper=letter',
+    '/statements.pdf',
   ])('%s is a tagged PDF', async (path) => {
     const { status, headers, bytes } = await server.get(papers + path);
     expect(status).toBe(200);
@@ -33,6 +36,7 @@ describe('papers', () => {
   test.each([
     '/statement/nobody.pdf',
     '/statement.pdf',
+    '/statements/home.pdf',
     `/goods-slip/${payment.id}.pdf`,
     `/payment-receipt/${goodsOut.id}.pdf`,
     '/constructor.pdf',

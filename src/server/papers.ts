@@ -1,16 +1,18 @@
 import { byText } from '../base/order.ts';
 import { done, type Outcome, refused } from '../base/outcome.ts';
 import type { Ledger } from '../ledger/ledger.ts';
+import { papersTogether, TOGETHER_MAX } from '../paper/paper-batch.ts';
 import { paperPdf } from '../paper/paper-pdf.ts';
-import type { PaperSize } from '../paper/paper-printer.ts';
-import { familyAccount } from '../questions/family-account.ts';
+import type { PaperSize, Printed } from '../paper/paper-printer.ts';
+import { familyAccount, familyAccounts } from '../questions/family-account.ts';
 import { seasonProof } from '../questions/season-proof.ts';
 import { countSheet } from '../statements/count-sheet.ts';
-import { familyStatement } from '../statements/family-statement.ts';
+import { familyStatement, statementsTitle } from '../statements/family-statement.ts';
 import { goodsSlip } from '../statements/goods-slip.ts';
 import type { Paper } from '../statements/paper.ts';
-import type { PaperContext } from '../statements/paper-frame.ts';
+import { type PaperContext, paperContext } from '../statements/paper-frame.ts';
 import { paymentReceipt } from '../statements/payment-receipt.ts';
+import { refundReceipt } from '../statements/refund-receipt.ts';
 import { seasonProofPaper } from '../statements/season-proof-paper.ts';
 import { type Problem, problem } from './problem.ts';
 
@@ -28,6 +30,7 @@ const papers: Readonly<Record<string, MakePaper>> = {
   },
   'goods-slip': goodsSlip,
   'payment-receipt': paymentReceipt,
+  'refund-receipt': refundReceipt,
   'count-sheet': (ledger, _about, context) => done(countSheet(ledger, context)),
   'season-proof': (ledger, _about, context) => {
     const proof = seasonProof(ledger, context.asAt);
@@ -40,7 +43,7 @@ export interface AskedPaper {
   /** A family or the id of a record; empty for papers about the whole book. */
   readonly about: string;
   readonly size: PaperSize;
-  /** The group's name as printed. */
+  /** The book's short name of its group. */
   readonly group: string;
   /** The day it is made on. */
   readonly today: string;
@@ -51,26 +54,60 @@ export interface PrintedFile {
   readonly fileName: string;
 }
 
+/** The name of all statements in one PDF, each family on sheets of its own. */
+const ALL_STATEMENTS = 'statements';
+
 /** A paper as a tagged PDF. */
 export async function printPaper(
   ledger: Ledger,
   asked: AskedPaper,
 ): Promise<Outcome<PrintedFile, Problem>> {
-  const make = Object.hasOwn(papers, asked.name) ? papers[asked.name] : undefined;
-  if (make === undefined) {
-    const names = Object.keys(papers).join(', ');
-    return refused(problem('no_such_paper', `There is no such paper. There are: ${names}.`));
-  }
   // What is keyed for a day ahead is on the paper too, and the paper says so.
   const days = [asked.today, ledger.movements().at(-1)?.date ?? asked.today];
-  const asAt = days.sort(byText).at(-1) ?? asked.today;
-  const paper = make(ledger, asked.about, { group: asked.group, asAt });
+  const context = paperContext(ledger, asked, days.sort(byText).at(-1) ?? asked.today);
+  if (asked.name === ALL_STATEMENTS && asked.about === '') {
+    return allStatements(ledger, context, asked.size);
+  }
+  const make = Object.hasOwn(papers, asked.name) ? papers[asked.name] : undefined;
+  if (make === undefined) {
+    const names = [...Object.keys(papers), ALL_STATEMENTS].join(', ');
+    return refused(problem('no_such_paper', `There is no such paper. There are: ${names}.`));
+  }
+  const paper = make(ledger, asked.about, context);
   if (!paper.ok) return refused(notMade(paper.refusal));
   const printed = await paperPdf(paper.value, { size: asked.size });
-  if (!printed.ok) {
+  return fileOf(printed, paper.value.fileName);
+}
+
+async function allStatements(
+  ledger: Ledger,
+  context: PaperContext,
+  size: PaperSize,
+): Promise<Outcome<PrintedFile, Problem>> {
+  const accounts = familyAccounts(ledger, context.asAt);
+  if (!accounts.ok) return refused(notMade(accounts.refusal));
+  const statements = [...accounts.value.values()].map((account) =>
+    familyStatement(account, ledger, context),
+  );
+  if (statements.length === 0) {
+    return refused(problem('no_such_paper', 'There is no family yet. Add one, then print.'));
+  }
+  if (statements.length > TOGETHER_MAX) {
+    const message =
+      `More than ${TOGETHER_MAX} families are too many for one file here. ` +
+      'Print them with: cratebook statements BOOK --together FILE.';
+    return refused(problem('no_such_paper', message));
+  }
+  const title = statementsTitle(ledger, context);
+  const [printed] = await papersTogether(statements, { size, title, fileName: ALL_STATEMENTS });
+  return fileOf(printed, ALL_STATEMENTS);
+}
+
+function fileOf(printed: Printed | undefined, fileName: string): Outcome<PrintedFile, Problem> {
+  if (printed?.ok !== true) {
     return refused(problem('paper_not_made', 'This paper could not be made. Tell the manager.'));
   }
-  return done({ pdf: new Uint8Array(printed.value.pdf), fileName: paper.value.fileName });
+  return done({ pdf: new Uint8Array(printed.value.pdf), fileName });
 }
 
 function notMade({ name, ...details }: { readonly name: string }): Problem {

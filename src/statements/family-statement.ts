@@ -46,6 +46,12 @@ export function familyStatement(
   };
 }
 
+/** The title of all statements in one file: `Statements · Wrenfield Young Rowers · Spring 2027`. */
+export function statementsTitle(ledger: Ledger, context: PaperContext): string {
+  const texts = new PaperTexts(ledger, context);
+  return [texts.words.statement.titleOfAll, texts.over].join(' · ');
+}
+
 /** The parts that a statement always names, also when they are nothing. */
 const ALWAYS: readonly PartName[] = ['taken', 'broughtBack', 'paid'];
 

@@ -17,6 +17,12 @@ export interface PaperContext {
   readonly words?: Words;
 }
 
+/** What papers of a book say of its group: from the season, or the book's short name. */
+export function paperContext(ledger: Ledger, book: { group: string }, asAt: string): PaperContext {
+  const { group = book.group, ask } = ledger.setup.season ?? {};
+  return { group, asAt, ...(ask === undefined ? {} : { ask }) };
+}
+
 /** Names, money and days of one book in the words of one language. */
 export class PaperTexts {
   readonly words: Words;
@@ -73,15 +79,21 @@ export class PaperTexts {
     return this.words.balance(this.money(Math.abs(minor)), minor >= 0);
   }
 
+  /** The group and the season. */
+  get over(): string {
+    const group = userText(this.#context.group);
+    const season = userText(this.#ledger.setup.season?.name ?? '');
+    return [group, season].filter((text) => text !== '').join(' · ');
+  }
+
   /** The parts that all papers have. */
   frame(title: string, fileName: string): Omit<Paper, 'facts' | 'blocks'> {
     const group = userText(this.#context.group);
-    const season = userText(this.#ledger.setup.season?.name ?? '');
     return {
       fileName,
       language: this.words.language,
       title,
-      over: [group, season].filter((text) => text !== '').join(' · '),
+      over: this.over,
       foot: `${group} · ${title} · ${this.asAt}`,
       pageOf: this.words.pageOf,
     };

@@ -61,15 +61,15 @@ function receiptOf(payment: RecordOf<'payment'>, ledger: Ledger, texts: PaperTex
   };
 }
 
-/** What the family has to pay once this payment is in; nothing where it cannot be said exactly. */
-function balanceAfter(
-  payment: RecordOf<'payment'>,
+/** What the family has to pay once this money moved; nothing where it cannot be said exactly. */
+export function balanceAfter(
+  moved: RecordOf<'payment'> | RecordOf<'refund'>,
   ledger: Ledger,
   texts: PaperTexts,
 ): string | undefined {
-  const family = ledger.setup.sellers.get(payment.seller)?.family ?? '';
+  const family = ledger.setup.sellers.get(moved.seller)?.family ?? '';
   const account = familyAccount(ledger, family);
   if (!account.ok) return undefined;
-  const line = account.value.lines.find((one) => one.record === payment.id);
+  const line = account.value.lines.find((one) => one.record === moved.id);
   return line === undefined ? undefined : capitalised(texts.balance(line.stillToPay));
 }

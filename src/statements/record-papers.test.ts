@@ -5,6 +5,7 @@ import { countSheet } from './count-sheet.ts';
 import { goodsSlip } from './goods-slip.ts';
 import type { Block, Paper } from './paper.ts';
 import { paymentReceipt } from './payment-receipt.ts';
+import { refundReceipt } from './refund-receipt.ts';
 import { seasonProofPaper } from './season-proof-paper.ts';
 
 const book = testBook({ honey: 600, jam: 650 }, ['ada', 'ben']);
@@ -83,6 +84,31 @@ describe('the payment receipt', () => {
   it('refuses another kind', () => {
     expect(paymentReceipt(ledger, pass.id, context)).toMatchObject({
       refusal: { name: 'no_paper_for_this_kind', kind: 'pass' },
+    });
+  });
+});
+
+describe('the refund receipt', () => {
+  const refund = book.movement('refund', { seller: 'ada', tender: 'cash', cents: 2500 });
+  const refunded = book.ledger([handover, payment, refund]);
+
+  it('says who got what back, what is then still to pay, and where both sign', () => {
+    const receipt = made(refundReceipt(refunded, refund.id, context));
+    expect(blocksOf(receipt, 'lead')[0]?.text).toBe('Paid back $25.00 in cash to Robin Home.');
+    expect(receipt.facts.map((fact) => fact.value)).toContain('Still to pay $149.00');
+    expect(blocksOf(receipt, 'signatures')[0]?.places.map((place) => place.label)).toEqual([
+      'Paid back by',
+      'Received by',
+    ]);
+  });
+
+  it('refuses another kind, and a refund that was removed', () => {
+    expect(refundReceipt(refunded, payment.id, context)).toMatchObject({
+      refusal: { name: 'no_paper_for_this_kind', kind: 'payment' },
+    });
+    const removed = book.ledger([refund, book.remove(refund.id)]);
+    expect(refundReceipt(removed, refund.id, context)).toMatchObject({
+      refusal: { name: 'record_no_longer_counts' },
     });
   });
 });

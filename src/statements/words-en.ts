@@ -34,6 +34,7 @@ export const wordsEn = {
 
   statement: {
     title: (name: string) => `Statement for ${name}`,
+    titleOfAll: 'Statements',
     everyLine: 'Every line',
     what: 'What happened',
     addsOrTakesOff: 'Adds +, takes off −',
@@ -145,6 +146,16 @@ export const wordsEn = {
     cheque: 'A cheque counts as paid once the bank has cleared it.',
     keep: 'Keep this receipt until the season is closed.',
     signer: 'Received by',
+  },
+
+  refund: {
+    title: 'Refund receipt',
+    lead: (amount: string, tender: string, name: string) =>
+      `Paid back ${amount} ${tender} to ${name}.`,
+    paidTo: 'Paid back to',
+    after: 'After this refund',
+    keep: 'One copy stays with the group, one with the family, until the season is closed.',
+    signers: ['Paid back by', 'Received by'],
   },
 
   countSheet: {

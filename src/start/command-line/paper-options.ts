@@ -1,6 +1,6 @@
 import type { Printed } from '../../paper/paper-printer.ts';
 import type { AcceptedBook } from '../../rules/accept-book.ts';
-import type { PaperContext } from '../../statements/paper-frame.ts';
+import { type PaperContext, paperContext } from '../../statements/paper-frame.ts';
 import type { Outlet } from './outlet.ts';
 import type { Arguments, OptionTable } from './read-arguments.ts';
 import { Stop } from './stop.ts';
@@ -12,11 +12,13 @@ export const paperOptions: OptionTable = {
   name: { type: 'string' },
 };
 
+/** The options that were given, then what the season's own record says. */
 export function contextOf(given: Arguments, book: AcceptedBook, asAt: string): PaperContext {
   const ask = given.get('ask');
+  const name = given.get('name');
   return {
-    group: given.get('name') ?? book.header.group,
-    asAt,
+    ...paperContext(book.ledger, book.header, asAt),
+    ...(name === undefined ? {} : { group: name }),
     ...(ask === undefined ? {} : { ask }),
   };
 }
