@@ -5,6 +5,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { demoHeader, demoSeason } from '../../../scenarios/demo/demo-season.ts';
 import { writeBook } from '../../intake/write-book.ts';
 import { Ledger } from '../../ledger/ledger.ts';
+import { openSqliteStore } from '../../storage/sqlite/open-sqlite-store.ts';
 import { commands } from './commands.ts';
 import type { Outlet } from './outlet.ts';
 import { runCommand } from './run-command.ts';
@@ -146,6 +147,43 @@ describe('a store', () => {
   });
 });
 
+describe('a store that a running server holds open', () => {
+  it('is answered from by every reading command, and not written', async () => {
+    const data = join(folder, 'served');
+    await run(['import', book, '--data', data]);
+    const store = join(data, 'books.sqlite');
+    const [family = ''] = Ledger.of(demoSeason()).setup.families.keys();
+    const questions = [
+      ['balances', store],
+      ['check', store],
+      ['closing', store],
+      ['prizes', store],
+      ['statement', store, '--family', family],
+      ['export', store, '--to', 'accounts'],
+    ];
+    const answers = async () => {
+      const ran: Ran[] = [];
+      for (const question of questions) ran.push(await run(question));
+      return ran;
+    };
+    const atRest = await answers();
+    const opened = await openSqliteStore(store);
+    if (!opened.ok) throw new Error(opened.refusal.message);
+    expect(await answers()).toEqual(atRest);
+    expect(atRest.map((ran) => ran.code)).toEqual(questions.map(() => 0));
+    const all = join(folder, 'all.pdf');
+    expect(await run(['statements', store, '--together', all, '--json'])).toMatchObject({
+      code: 0,
+      out: `${JSON.stringify({ files: [all] })}\n`,
+    });
+    expect(await run(['import', book, '--data', data])).toMatchObject({
+      code: 2,
+      notes: [expect.stringContaining('is already open in another Cratebook')],
+    });
+    await opened.value.close();
+  });
+});
+
 describe('what cannot be used ends with 2 and one line that says what is wanted', () => {
   const cases: readonly [args: readonly string[], line: RegExp][] = [
     [['balanec', 'x'], /there is no such command; did you mean balances\?/],
@@ -160,6 +198,7 @@ describe('what cannot be used ends with 2 and one line that says what is wanted'
     [['balances', book, '--json=yes'], /--json takes no value/],
     [['closing', book, '--today', 'tomorrow'], /said "tomorrow", wanted a day/],
     [['statement', book], /--family is missing/],
+    [['statements', book], /--out is missing: .* or --together FILE/],
     [['statement', book, '--family', 'nobody'], /no family "nobody"/],
     [['export', book], /--to is missing/],
     [['export', book, '--to', 'pdf'], /said "pdf", wanted accounts, csv, xlsx/],

@@ -14,16 +14,19 @@ export interface BookChoice {
   readonly season: string | undefined;
 }
 
-/** One book of a store file as the lines of a book file, so that both are read by one way. */
+/**
+ * One book of a store file as the lines of a book file, so that both are read by one way. The store
+ * may be in use: a running server goes on while its book is read.
+ */
 export async function* readStoreBook(path: string, choice: BookChoice): AsyncGenerator<Uint8Array> {
-  const { openSqliteStore } = await import('../../storage/sqlite/open-sqlite-store.ts');
-  const opened = await openSqliteStore(path);
+  const { readSqliteStore } = await import('../../storage/sqlite/read-sqlite-store.ts');
+  const opened = await readSqliteStore(path);
   if (!opened.ok) throw new Stop(opened.refusal.message);
   const store = opened.value;
   try {
     const [damage] = store.damage;
     if (damage !== undefined) throw new Stop(`${path}: ${damage}`);
-    const books = await store.books();
+    const { books } = store;
     const fitting = books.filter(
       (book) =>
         (choice.group ?? book.group) === book.group &&
@@ -35,10 +38,8 @@ export async function* readStoreBook(path: string, choice: BookChoice): AsyncGen
       const wanted = books.length === 0 ? 'it holds no book yet' : names.join(', or ');
       throw new Stop(`${path}: choose one book: ${wanted}`);
     }
-    const journal = await store.open({ group: header.group, season: header.season });
-    const arrived = await journal.readSince(0);
+    const records = await store.recordsOf({ group: header.group, season: header.season });
     const encoder = new TextEncoder();
-    const records = arrived.map((each) => each.record);
     for (const line of writeBook(header, records)) yield encoder.encode(line);
   } finally {
     await store.close();

@@ -18,11 +18,21 @@ import { closeSync, copyFileSync, existsSync, fstatSync, openSync, readSync } fr
  */
 export function logDamage(path: string): string | undefined {
   const log = `${path}-wal`;
-  const kept = `${log}-damaged`;
+  const kept = keptName(path);
   const damage = existsSync(log) ? damageOfFile(log) : undefined;
   if (damage !== undefined && !existsSync(kept)) copyFileSync(log, kept);
+  return keptDamagedLog(path, damage);
+}
+
+/** The same line for a log that was found damaged at an earlier opening. */
+export function keptDamagedLog(path: string, damage = 'the log was damaged'): string | undefined {
+  const kept = keptName(path);
   if (!existsSync(kept)) return undefined;
-  return `${damage ?? 'the log was damaged'}; records are missing, their log is kept in ${kept}`;
+  return `${damage}; records are missing, their log is kept in ${kept}`;
+}
+
+function keptName(path: string): string {
+  return `${path}-wal-damaged`;
 }
 
 function damageOfFile(log: string): string | undefined {

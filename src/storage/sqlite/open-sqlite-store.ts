@@ -53,7 +53,7 @@ function storeOver({ db, letGo, damage: lost }: OpenDatabase): SqliteStore {
   };
 }
 
-function booksIn(db: DatabaseSync): readonly Header[] {
+export function booksIn(db: DatabaseSync): readonly Header[] {
   const rows = db.prepare('select header from book order by book_group, season').all();
   return rows.map(({ header }) => JSON.parse(textOf(header)) as Header);
 }
