@@ -13,6 +13,21 @@ export const Season = Type.Object({
   group: Type.Optional(Text),
   /** Whom families can ask about a paper: someone other than the treasurer. */
   ask: Type.Optional(Text),
+  /** How pooled credit is shared; without it, by minutes worked and largest remainder. */
+  sharing: Type.Optional(
+    Type.Object({
+      weights: Type.Optional(
+        Type.Union([Type.Literal('minutes'), Type.Literal('even')], { wanted: 'minutes or even' }),
+      ),
+      method: Type.Optional(
+        Type.Union([Type.Literal('remainder'), Type.Literal('divisor'), Type.Literal('rota')], {
+          wanted: 'remainder, divisor or rota',
+        }),
+      ),
+      /** Pools may go where they reach goals and steps; counts only if chosen before any stall. */
+      lift: Type.Optional(Type.Boolean({ wanted: 'true or false' })),
+    }),
+  ),
   deadlines: Type.Optional(Type.Array(Type.Object({ deadline: ShortId, name: Text, date: Day }))),
   closed: Type.Optional(
     Type.Object({ date: Day, second: Type.Optional(Text), reason: Type.Optional(Reason) }),

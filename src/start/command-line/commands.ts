@@ -31,6 +31,14 @@ export const commands: Readonly<Record<string, CommandEntry>> = {
     summary: 'prize steps earned, choices missing, what to order',
     load: async () => (await import('./prizes.ts')).prizes,
   },
+  shareout: {
+    summary: "a pool's credit shared fairly among sellers, in whole units",
+    load: async () => (await import('./shareout.ts')).shareout,
+  },
+  lift: {
+    summary: 'a pool given where it reaches most goals and prize steps',
+    load: async () => (await import('./lift.ts')).lift,
+  },
   explain: {
     summary: 'what most likely went wrong where something does not agree',
     load: async () => (await import('./explain.ts')).explain,

@@ -59,7 +59,7 @@ export class Arguments {
 }
 
 /**
- * @param takes names of what stands without an option; all of them must be there
+ * @param takes names of what stands without an option; those in brackets may be missing
  * @throws Stop with one line that names the nearest known option
  */
 export function readArguments(
@@ -117,7 +117,7 @@ function textOf(token: OptionToken, known: OptionTable): string | undefined {
 
 function expectTaken(positionals: readonly string[], takes: readonly string[]): void {
   const missing = takes[positionals.length];
-  if (missing !== undefined) throw new Stop(`${missing} is missing; see --help`);
+  if (missing?.startsWith('[') === false) throw new Stop(`${missing} is missing; see --help`);
   const extra = positionals[takes.length];
   if (extra !== undefined) throw new Stop(`said "${extra}", wanted nothing more; see --help`);
 }

@@ -1,0 +1,132 @@
+/**
+ * Prices that tell which options of a multiple-choice knapsack can be part of a best answer: a
+ * price for each unit of cost and a bonus for each option that counts. Taking in every group what
+ * is best at these prices bounds all answers from above, and an option that is worse there by more
+ * than the bound exceeds a known answer is in no better one (Lagrange's relaxation; Kellerer,
+ * Pferschy and Pisinger, Knapsack Problems, 2004, section 11.2, from memory). Any prices give a
+ * true bound; these give nearly the lowest.
+ */
+export interface PricedOption {
+  /** Whole units, 0 or more. */
+  readonly cost: number;
+  /** A whole number, 0 or more. */
+  readonly gain: number;
+  /** 1 where the option counts, else 0. */
+  readonly count: number;
+}
+
+export interface PricedProblem {
+  readonly groups: readonly (readonly PricedOption[])[];
+  readonly capacity: number;
+  /** The least number of chosen options that count; it can be reached within the capacity. */
+  readonly count: number;
+}
+
+export interface Prices {
+  /** For each unit of cost. */
+  readonly price: number;
+  /** For each option that counts. */
+  readonly bonus: number;
+}
+
+/** Prices at which the bound is nearly lowest. */
+export function optionPrices(problem: PricedProblem): Prices {
+  const atBonus = (bonus: number) => {
+    const of = (price: number) => relaxed(problem, price, bonus);
+    const { left, right } = lowestPoint(of, dearest(problem, bonus));
+    // Between the two answers that meet there lies the one that costs just the capacity.
+    const width = right.point.slope - left.point.slope;
+    const part = width > 0 ? clamped(right.point.slope / width) : 0;
+    const count = part * left.point.count + (1 - part) * right.point.count;
+    const [near] = [left, right].sort((a, b) => a.point.value - b.point.value);
+    const value = near?.point.value ?? 0;
+    return { value, slope: count - problem.count, price: near?.at ?? 0 };
+  };
+  let end = 1;
+  while (atBonus(end).slope < 0 && end < HIGHEST) end *= 4;
+  const { left, right } = lowestPoint(atBonus, end);
+  const best = left.point.value < right.point.value ? left : right;
+  return { price: best.point.price, bonus: best.at };
+}
+
+/** A price at which no option is worth its cost. */
+function dearest({ groups }: PricedProblem, bonus: number): number {
+  let most = 1;
+  for (const group of groups) {
+    for (const { cost, gain, count } of group) {
+      if (cost > 0) most = Math.max(most, (gain + bonus * count) / cost);
+    }
+  }
+  return most;
+}
+
+function clamped(part: number): number {
+  return Math.min(1, Math.max(0, part));
+}
+
+/** The bound at these prices, and by how much each option of each group would lower it. */
+export function boundAt(problem: PricedProblem, { price, bonus }: Prices) {
+  let bound = price * problem.capacity - bonus * problem.count;
+  const losses = problem.groups.map((group) => {
+    const values = group.map((option) => option.gain + bonus * option.count - price * option.cost);
+    const best = Math.max(...values);
+    bound += best;
+    return values.map((value) => best - value);
+  });
+  return { bound, losses };
+}
+
+interface Point {
+  readonly value: number;
+  /** A slope of the function there. */
+  readonly slope: number;
+}
+
+/**
+ * The lowest point of a convex, piecewise straight function from 0 to an end: where the straight
+ * pieces known on both sides meet is looked at next (Kelley's cutting planes on a line).
+ */
+function lowestPoint<P extends Point>(of: (at: number) => P, end: number) {
+  let left = { at: 0, point: of(0) };
+  if (left.point.slope >= 0) return { left, right: left };
+  let right = { at: end, point: of(end) };
+  if (right.point.slope <= 0) return { left: right, right };
+  for (let turn = 0; turn < TURNS; turn += 1) {
+    const drop = left.point.value - right.point.value - left.point.slope * (left.at - right.at);
+    const meet = right.at + drop / (right.point.slope - left.point.slope);
+    const at = meet > left.at && meet < right.at ? meet : (left.at + right.at) / 2;
+    const point = of(at);
+    const floor = left.point.value + left.point.slope * (at - left.at);
+    if (point.slope <= 0) left = { at, point };
+    else right = { at, point };
+    if (point.value - floor <= NEAR) break;
+  }
+  return { left, right };
+}
+
+const TURNS = 60;
+/** In gains, which are whole: nearer to the lowest point the bound rules out nothing more. */
+const NEAR = 0.01;
+/** Above every bonus that is ever needed: the greatest gain times the greatest number of units. */
+const HIGHEST = 2 ** 50;
+
+function relaxed(problem: PricedProblem, price: number, bonus: number) {
+  let value = price * problem.capacity - bonus * problem.count;
+  let cost = 0;
+  let count = 0;
+  for (const group of problem.groups) {
+    let best: PricedOption | undefined;
+    let most = Number.NEGATIVE_INFINITY;
+    for (const option of group) {
+      const gain = option.gain + bonus * option.count - price * option.cost;
+      if (gain <= most) continue;
+      most = gain;
+      best = option;
+    }
+    if (best === undefined) continue;
+    value += most;
+    cost += best.cost;
+    count += best.count;
+  }
+  return { value, slope: problem.capacity - cost, count };
+}
