@@ -1,5 +1,6 @@
 import type { Lines } from '../records/fields.ts';
 import type { MovementKind, MovementRecord, RecordOf } from '../records/record.ts';
+import { unitsOf } from '../records/units-of.ts';
 
 /**
  * The posting rules: what each kind of movement moves, and between which accounts.
@@ -44,10 +45,10 @@ export function soldAtStall(record: RecordOf<'stall-close'>): Record<string, num
   const sold: Record<string, number> = {};
   for (const product in record.out) sold[product] = record.out[product] ?? 0;
   for (const product in record.back) {
-    sold[product] = (sold[product] ?? 0) - (record.back[product] ?? 0);
+    sold[product] = unitsOf(sold, product) - (record.back[product] ?? 0);
   }
   for (const product in record.damaged) {
-    sold[product] = (sold[product] ?? 0) - (record.damaged[product] ?? 0);
+    sold[product] = unitsOf(sold, product) - (record.damaged[product] ?? 0);
   }
   return sold;
 }

@@ -2,6 +2,7 @@ import { byText } from '../base/order.ts';
 import type { Ledger } from '../ledger/ledger.ts';
 import type { Lines } from '../records/fields.ts';
 import { isMovement, type MovementRecord, type RecordOf } from '../records/record.ts';
+import { unitsOf } from '../records/units-of.ts';
 
 /** One product of a count, in units. Differences of different products are never netted. */
 export interface CountedProduct {
@@ -35,9 +36,9 @@ export function countDifference(ledger: Ledger, count: RecordOf<'count'>): Count
   const products = names.map((product) =>
     countedProduct(
       product,
-      count.lines[product],
+      Object.hasOwn(count.lines, product) ? count.lines[product] : undefined,
       book.stockOf('stockroom', product),
-      movedAfter.filter((movement) => product in movement.lines).map(({ id }) => id),
+      movedAfter.filter(({ lines }) => Object.hasOwn(lines, product)).map(({ id }) => id),
     ),
   );
   return {
@@ -102,7 +103,7 @@ function stockroomLines(ledger: Ledger, movement: MovementRecord): Lines {
   ledger.postingsTo(movement, {
     stock: (product, units, from, to) => {
       const entering = (to === 'stockroom' ? units : 0) - (from === 'stockroom' ? units : 0);
-      if (entering !== 0) lines[product] = (lines[product] ?? 0) + entering;
+      if (entering !== 0) lines[product] = unitsOf(lines, product) + entering;
     },
     money: () => {},
     credit: () => {},

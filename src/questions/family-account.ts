@@ -2,6 +2,7 @@ import { assert } from '../base/assert.ts';
 import { done, type Outcome, refused } from '../base/outcome.ts';
 import type { Balances } from '../ledger/balances.ts';
 import type { Ledger } from '../ledger/ledger.ts';
+import { unitsOf } from '../records/units-of.ts';
 import { type AccountEntry, accountEntries, type PartName, partSign } from './account-entries.ts';
 
 /**
@@ -208,7 +209,7 @@ function sumUnits(entries: readonly AccountEntry[], which: 'held' | 'credited'):
 
 function sameUnits(a: Units, b: Units): boolean {
   for (const product of new Set([...Object.keys(a), ...Object.keys(b)])) {
-    if ((a[product] ?? 0) !== (b[product] ?? 0)) return false;
+    if (unitsOf(a, product) !== unitsOf(b, product)) return false;
   }
   return true;
 }

@@ -1,5 +1,6 @@
 import type { Ledger } from '../ledger/ledger.ts';
 import type { MovementRecord } from '../records/record.ts';
+import { unitsOf } from '../records/units-of.ts';
 import { type LedgerName, type Posting, postingsOf } from './postings-of.ts';
 
 /** A change of one or more accounts by one record, and where they stand after it. */
@@ -68,7 +69,7 @@ function changeBy(
     if (units === 0) continue;
     amount += units;
     if (posting.product !== undefined) {
-      lines[posting.product] = (lines[posting.product] ?? 0) + units;
+      lines[posting.product] = unitsOf(lines, posting.product) + units;
     }
     touched = true;
   }

@@ -1,5 +1,6 @@
 import { byText } from '../base/order.ts';
 import type { Lines } from '../records/fields.ts';
+import { unitsOf } from '../records/units-of.ts';
 
 /** What a share-out by hand leaves in its pool, in units. */
 export interface ShareCheck {
@@ -21,16 +22,17 @@ export function shareCheck(pool: Lines, shares: Readonly<Record<string, Lines>>)
   const given = new Map<string, number>();
   const totals: Record<string, number> = {};
   for (const seller in shares) {
-    totals[seller] = 0;
+    let total = 0;
     for (const product in shares[seller]) {
       const units = shares[seller]?.[product] ?? 0;
       given.set(product, (given.get(product) ?? 0) + units);
-      totals[seller] += units;
+      total += units;
     }
+    totals[seller] = total;
   }
   const names = [...new Set([...Object.keys(pool), ...given.keys()])].sort(byText);
   const products = names.map((product) => {
-    const units = pool[product] ?? 0;
+    const units = unitsOf(pool, product);
     const out = given.get(product) ?? 0;
     return { product, pool: units, given: out, left: units - out };
   });

@@ -2,6 +2,7 @@ import { byText } from '../base/order.ts';
 import type { Ledger } from '../ledger/ledger.ts';
 import { soldAtStall, takingsAtStall } from '../ledger/posting.ts';
 import type { RecordOf } from '../records/record.ts';
+import { unitsOf } from '../records/units-of.ts';
 import { tallied } from './denominations.ts';
 
 /**
@@ -52,12 +53,12 @@ export function stallSettlement(ledger: Ledger, draft: StallDraft): StallSettlem
     .sort(byText)
     .map((product) => {
       const price = ledger.priceOn(product, draft.date);
-      const units = sold[product] ?? 0;
+      const units = unitsOf(sold, product);
       return {
         product,
-        out: draft.out[product] ?? 0,
-        back: draft.back[product] ?? 0,
-        damaged: draft.damaged?.[product] ?? 0,
+        out: unitsOf(draft.out, product),
+        back: unitsOf(draft.back, product),
+        damaged: unitsOf(draft.damaged, product),
         sold: units,
         price,
         value: units * price,

@@ -22,7 +22,7 @@ export const RecordId = Type.String({
  * object, and asking it for a product of that name would find something that nobody wrote.
  */
 export const ShortId = Type.String({
-  pattern: `^(?!constructor$)[a-z0-9-]{1,${ID_TEXT_MAX}}$`,
+  pattern: `^[a-z0-9-]{1,${ID_TEXT_MAX}}$`,
   wanted: `1 to ${ID_TEXT_MAX} of the characters a-z, 0-9 and -`,
 });
 

@@ -1,6 +1,7 @@
 import type { FindingList } from '../../intake/finding-list.ts';
 import { priceOfLines, soldAtStall } from '../../ledger/posting.ts';
 import type { BookRecord, RecordOf } from '../../records/record.ts';
+import { unitsOf } from '../../records/units-of.ts';
 import { about, type BookCheck, type CheckedBook } from './checked-book.ts';
 
 /** A record's own figures agree with each other: tally and cash, price and paid, out and back. */
@@ -49,11 +50,10 @@ function soldIsNotNegative(
 ): void {
   for (const [product, sold] of Object.entries(soldAtStall(record))) {
     if (sold >= 0) continue;
-    const [field, units] =
-      product in record.back
-        ? [`back.${product}`, record.back[product]]
-        : [`damaged.${product}`, record.damaged?.[product]];
-    const most = record.out[product] ?? 0;
+    const [field, units] = Object.hasOwn(record.back, product)
+      ? [`back.${product}`, record.back[product]]
+      : [`damaged.${product}`, record.damaged?.[product]];
+    const most = unitsOf(record.out, product);
     const wanted = `at most what was taken out, ${most}, back and damaged together`;
     findings.add(about(book, record, 'warning', field, units, wanted));
   }

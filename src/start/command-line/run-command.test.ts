@@ -7,8 +7,7 @@ import { writeBook } from '../../intake/write-book.ts';
 import { Ledger } from '../../ledger/ledger.ts';
 import { openSqliteStore } from '../../storage/sqlite/open-sqlite-store.ts';
 import { commands } from './commands.ts';
-import type { Outlet } from './outlet.ts';
-import { runCommand } from './run-command.ts';
+import { type Ran, run } from './test-run.ts';
 
 /** The contract of the command line: fixed keys, exit codes, one line where something is wrong. */
 const folder = mkdtempSync(join(tmpdir(), 'cratebook-line-'));
@@ -17,34 +16,6 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 const demoText = [...writeBook(demoHeader, demoSeason())].join('');
 const book = join(folder, 'demo.jsonl');
 writeFileSync(book, demoText);
-
-interface Ran {
-  readonly code: number;
-  readonly out: string;
-  readonly notes: readonly string[];
-}
-
-async function run(args: readonly string[], input = ''): Promise<Ran> {
-  const written: Uint8Array[] = [];
-  const notes: string[] = [];
-  const outlet = (today: string | undefined): Outlet => ({
-    write: async (text) => {
-      written.push(Buffer.from(text));
-    },
-    note: (line) => {
-      notes.push(line);
-    },
-    progress: () => {},
-    environment: {},
-    input: (async function* () {
-      yield new TextEncoder().encode(input);
-    })(),
-    isScreen: false,
-    today: today ?? '2027-04-04',
-  });
-  const code = await runCommand(args, outlet);
-  return { code, out: Buffer.concat(written).toString(), notes };
-}
 
 describe('answers for programs have the keys of the contract', () => {
   it('balances: by product and account, also as of a day and from standard input', async () => {
