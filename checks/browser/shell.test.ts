@@ -173,7 +173,7 @@ test('every number opens into its records, to be edited where they are found', a
   expect(await status.textContent()).not.toContain('$1.00');
 });
 
-test('a removal needs a reason, and its undo writes the record anew', async () => {
+test('a removal needs a reason, and its undo takes the removal back', async () => {
   const app = await open({ book: 'demo', path: '/find?kind=deposit' });
   await app.page
     .getByRole('link', { name: /^Deposit at the bank/ })
@@ -190,7 +190,7 @@ test('a removal needs a reason, and its undo writes the record anew', async () =
   await app.page.getByRole('status').getByRole('button', { name: 'Undo' }).click();
   await app.page
     .getByRole('status')
-    .getByText(/^Deposit at the bank/)
+    .getByText(/^Removal taken back: Deposit at the bank/)
     .waitFor();
 });
 
