@@ -40,7 +40,8 @@ const parts: readonly ClosingPart[] = Object.freeze([
 
 /** @param today the day on which the list is read (`YYYY-MM-DD`): deadlines are ahead or passed */
 export function closingList(ledger: Ledger, today: string): ClosingList {
-  const context = { ledger, recordsOf: recordsByAccount(ledger), today };
+  const movements = ledger.movements();
+  const context = { ledger, movements, recordsOf: recordsByAccount(ledger, movements), today };
   const items = parts.flatMap((part) => part(context));
   return { ready: items.every((item) => item.state !== 'open'), items };
 }

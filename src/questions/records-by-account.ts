@@ -5,10 +5,17 @@ import { type LedgerName, postingsOf } from './postings-of.ts';
 /** The movements that count and touch an account, by the day they happened. */
 export type RecordsByAccount = (ledger: LedgerName, account: string) => readonly MovementRecord[];
 
-/** One pass over the book: which records stand behind each account's balance. */
-export function recordsByAccount(ledger: Ledger): RecordsByAccount {
+/**
+ * One pass over the book: which records stand behind each account's balance.
+ *
+ * @param movements as `ledger.movements()` gives them
+ */
+export function recordsByAccount(
+  ledger: Ledger,
+  movements: readonly MovementRecord[],
+): RecordsByAccount {
   const behind = new Map<string, MovementRecord[]>();
-  for (const movement of ledger.movements()) {
+  for (const movement of movements) {
     for (const account of accountsOf(ledger, movement)) {
       const records = behind.get(account);
       if (records === undefined) behind.set(account, [movement]);

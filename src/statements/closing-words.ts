@@ -4,6 +4,7 @@ import type { Ledger } from '../ledger/ledger.ts';
 import type { ClosingCause, ClosingItem, NextStep } from '../questions/closing/closing-item.ts';
 import { dayText } from './day-text.ts';
 import { moneyText, unitsText } from './money-text.ts';
+import { capitalised, sentence } from './sentence.ts';
 
 /** A line of the closing list in words. */
 export interface ClosingWords {
@@ -191,7 +192,7 @@ class Speaker {
       parts.paidTooMuch > 0 ? `paid too much ${this.#money(parts.paidTooMuch)}` : '',
     ].filter((part) => part !== '');
     const text = said.join('; ');
-    return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+    return sentence(capitalised(text));
   }
 
   #amountLeft(account: string, amount: number): string {

@@ -8,6 +8,7 @@ import { dayText } from './day-text.ts';
 import { kindNames } from './kind-name.ts';
 import { moneyText, unitsText } from './money-text.ts';
 import { recordSentence } from './record-sentence.ts';
+import { sentence } from './sentence.ts';
 
 /**
  * An explanation in words: what a record says, what would make it agree, and which paper or whose
@@ -165,7 +166,9 @@ class MistakeWords {
     if (BANK.has(record.kind)) return 'The bank statement would settle it.';
     if (record.kind === 'delivery') return 'The delivery slip would settle it.';
     const seller = 'seller' in record ? record.seller : undefined;
-    if (seller !== undefined) return `Ask the family of ${sellerName(this.#ledger.setup, seller)}.`;
+    if (seller !== undefined) {
+      return sentence(`Ask the family of ${sellerName(this.#ledger.setup, seller)}`);
+    }
     return '';
   }
 }

@@ -2,7 +2,7 @@ import Papa from 'papaparse';
 import { minorDigits } from '../base/currency.ts';
 import type { Ledger } from '../ledger/ledger.ts';
 import { decimalText } from './decimal-text.ts';
-import { type RecordRow, recordRows } from './record-rows.ts';
+import { type RecordRow, recordRows, rowValues } from './record-rows.ts';
 
 /**
  * Every record as comma-separated values (RFC 4180: CRLF, quotes doubled), a row for each line.
@@ -58,24 +58,9 @@ const csvHeads = [
 ] as const;
 
 function cellsOf(row: RecordRow, digits: number): CsvCell[] {
-  const money = (minor: number | undefined): string =>
-    minor === undefined ? '' : decimalText(minor, digits);
-  return [
-    row.record,
-    row.written,
-    row.by,
-    row.counts ? 'yes' : 'no',
-    row.kind,
-    row.date,
-    row.about,
-    row.part,
-    row.product,
-    row.units ?? '',
-    money(row.price),
-    money(row.amount),
-    row.way,
-    row.reference,
-    row.pointsAt,
-    row.text,
-  ];
+  return rowValues(row).map((value) => {
+    if (typeof value === 'string') return value;
+    if (value.whole === undefined) return '';
+    return value.of === 'money' ? decimalText(value.whole, digits) : value.whole;
+  });
 }

@@ -3,7 +3,7 @@ import { sortedEntries } from '../base/order.ts';
 import { done, type Outcome, refused } from '../base/outcome.ts';
 import type { Ledger } from '../ledger/ledger.ts';
 import { familyBalances } from '../questions/family-balances.ts';
-import { recordRows } from './record-rows.ts';
+import { recordRows, rowValues } from './record-rows.ts';
 
 /**
  * A book as a workbook's sheets, as data: records (a row for each line), balances, families. The
@@ -62,24 +62,11 @@ const RECORD_WIDTHS = [38, 26, 12, 8, 14, 12, 18, 10, 14, 8, 10, 12, 10, 12, 38,
 function recordsSheet(ledger: Ledger, digits: number): Sheet {
   const rows: Cell[][] = [RECORD_HEADS];
   for (const row of recordRows(ledger)) {
-    rows.push([
-      row.record,
-      row.written,
-      row.by,
-      row.counts ? 'yes' : 'no',
-      row.kind,
-      row.date,
-      row.about,
-      row.part,
-      row.product,
-      amount(row.units, 0),
-      amount(row.price, digits),
-      amount(row.amount, digits),
-      row.way,
-      row.reference,
-      row.pointsAt,
-      row.text,
-    ]);
+    rows.push(
+      rowValues(row).map((value) =>
+        typeof value === 'string' ? value : amount(value.whole, value.of === 'money' ? digits : 0),
+      ),
+    );
     if (rows.length > WORKBOOK_ROWS_MAX) break;
   }
   return { name: 'Records', rows, widths: RECORD_WIDTHS };

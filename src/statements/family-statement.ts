@@ -3,7 +3,8 @@ import type { AccountEvent, PartName } from '../questions/account-entries.ts';
 import { partNames } from '../questions/account-entries.ts';
 import type { AccountLine, AccountTotals, FamilyAccount } from '../questions/family-account.ts';
 import type { Block, Column, Paper } from './paper.ts';
-import { capitalised, type PaperContext, PaperTexts } from './paper-frame.ts';
+import { type PaperContext, PaperTexts } from './paper-frame.ts';
+import { capitalised, sentence } from './sentence.ts';
 import { userText } from './user-text.ts';
 
 /**
@@ -68,7 +69,7 @@ export function statementSentence(
     const { units, minor } = totals[part];
     return texts.words.parts[part](texts.units(units), texts.money(minor));
   });
-  return `${capitalised([...parts, texts.balance(stillToPay)].join(', '))}.`;
+  return sentence(capitalised([...parts, texts.balance(stillToPay)].join(', ')));
 }
 
 function shownParts(totals: AccountTotals): PartName[] {
@@ -83,7 +84,7 @@ function sumInMoney(account: FamilyAccount, texts: PaperTexts): string {
   const parts = shownParts(account.totals).map(
     (part) => `${partsInMoney[part]} ${texts.money(account.totals[part].minor)}`,
   );
-  return `${parts.join(', ')}: ${texts.balance(account.stillToPay)}.`;
+  return sentence(`${parts.join(', ')}: ${texts.balance(account.stillToPay)}`);
 }
 
 /** Credit; for several sellers with what each of them has still to pay. */

@@ -99,8 +99,3 @@ export class PaperTexts {
     };
   }
 }
-
-/** The first letter of a sentence in capitals; other scripts and figures stay as they are. */
-export function capitalised(sentence: string): string {
-  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
-}

@@ -4,7 +4,8 @@ import { familyAccount } from '../questions/family-account.ts';
 import type { RecordOf } from '../records/record.ts';
 import { noLongerCounts, type RecordPaperRefusal } from './goods-slip.ts';
 import type { Block, Paper } from './paper.ts';
-import { capitalised, type PaperContext, PaperTexts } from './paper-frame.ts';
+import { type PaperContext, PaperTexts } from './paper-frame.ts';
+import { capitalised } from './sentence.ts';
 import { userText } from './user-text.ts';
 
 /** The receipt for a family's payment, with its number and a place to sign. */

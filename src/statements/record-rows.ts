@@ -34,6 +34,34 @@ export interface RecordRow {
   readonly text: string;
 }
 
+/** A whole number of a row: units, or minor units of money. */
+export interface RowFigure {
+  readonly whole: number | undefined;
+  readonly of: 'units' | 'money';
+}
+
+/** A row's values in the order of the columns of every export. */
+export function rowValues(row: RecordRow): (string | RowFigure)[] {
+  return [
+    row.record,
+    row.written,
+    row.by,
+    row.counts ? 'yes' : 'no',
+    row.kind,
+    row.date,
+    row.about,
+    row.part,
+    row.product,
+    { whole: row.units, of: 'units' },
+    { whole: row.price, of: 'money' },
+    { whole: row.amount, of: 'money' },
+    row.way,
+    row.reference,
+    row.pointsAt,
+    row.text,
+  ];
+}
+
 type Part = Pick<RecordRow, 'part'> & Partial<RecordRow>;
 
 export function* recordRows(ledger: Ledger): Generator<RecordRow> {

@@ -1,5 +1,5 @@
 import type { Ledger } from '../ledger/ledger.ts';
-import { soldAtStall, takingsAtStall } from '../ledger/posting.ts';
+import { priceOfLines, soldAtStall, takingsAtStall } from '../ledger/posting.ts';
 import type { Setup } from '../ledger/setup.ts';
 import type { Lines } from '../records/fields.ts';
 import type { BookRecord, Kind, RecordOf } from '../records/record.ts';
@@ -15,7 +15,7 @@ import { moneyText, unitsText } from './money-text.ts';
 export function recordSentence(record: BookRecord, ledger: Ledger): string {
   // The table pairs each kind with its own record type, which the compiler cannot follow here.
   const say = sentences[record.kind] as Say<Kind>;
-  return say(record, new Telling(ledger, 'date' in record ? record.date : undefined));
+  return say(record, new Telling(ledger, 'date' in record ? record.date : ''));
 }
 
 type Say<K extends Kind> = (record: RecordOf<K>, tell: Telling) => string;
@@ -26,9 +26,10 @@ const PRODUCTS_NAMED_MAX = 3;
 /** Turns ids and numbers of one record into words. */
 class Telling {
   readonly #ledger: Ledger;
-  readonly #day: string | undefined;
+  /** The day of a movement; set-up records price no goods. */
+  readonly #day: string;
 
-  constructor(ledger: Ledger, day: string | undefined) {
+  constructor(ledger: Ledger, day: string) {
     this.#ledger = ledger;
     this.#day = day;
   }
@@ -73,11 +74,7 @@ class Telling {
   }
 
   value(lines: Lines): string {
-    let minor = 0;
-    for (const product in lines) {
-      minor += (lines[product] ?? 0) * this.#ledger.priceOn(product, this.#day);
-    }
-    return this.money(minor);
+    return this.money(priceOfLines(lines, this.#day, this.#ledger));
   }
 
   /** Goods with their price: `5 Wildflower honey, $40.00`. */

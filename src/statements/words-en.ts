@@ -1,4 +1,5 @@
 import type { AccountEvent, PartName } from '../questions/account-entries.ts';
+import { sentence } from './sentence.ts';
 
 /**
  * Every word that a paper says, in English. A second language is a second object of this shape;
@@ -115,7 +116,7 @@ export const wordsEn = {
       return: (units: string, amount: string, seller: string) =>
         `${seller} brings back ${units} units at ${amount}.`,
       pass: (units: string, amount: string, seller: string, to: string) =>
-        `${seller} passes ${units} units at ${amount} on to ${to}.`,
+        sentence(`${seller} passes ${units} units at ${amount} on to ${to}`),
     },
     terms: {
       handover: 'From now on the family owes the price of these goods, or brings them back.',
@@ -139,7 +140,7 @@ export const wordsEn = {
     number: 'Receipt number',
     noNumber: 'none given',
     lead: (amount: string, tender: string, name: string) =>
-      `Received ${amount} ${tender} from ${name}.`,
+      sentence(`Received ${amount} ${tender} from ${name}`),
     tenders: { cash: 'in cash', cheque: 'by cheque', card: 'by card' },
     paidBy: 'Received from',
     after: 'After this payment',
@@ -151,7 +152,7 @@ export const wordsEn = {
   refund: {
     title: 'Refund receipt',
     lead: (amount: string, tender: string, name: string) =>
-      `Paid back ${amount} ${tender} to ${name}.`,
+      sentence(`Paid back ${amount} ${tender} to ${name}`),
     paidTo: 'Paid back to',
     after: 'After this refund',
     keep: 'One copy stays with the group, one with the family, until the season is closed.',
@@ -178,7 +179,7 @@ export const wordsEn = {
     title: 'Season proof',
     agrees: (units: string) => `${units} units to account for, and all of them are accounted for.`,
     differs: (units: string, products: string) =>
-      `${units} units to account for. Not agreeing yet: ${products}.`,
+      sentence(`${units} units to account for. Not agreeing yet: ${products}`),
     cameIn: 'What came in (units)',
     places: 'Where it is (units)',
     delivered: 'Delivered',

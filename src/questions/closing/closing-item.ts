@@ -1,4 +1,5 @@
 import type { Ledger } from '../../ledger/ledger.ts';
+import type { MovementRecord } from '../../records/record.ts';
 import type { RecordsByAccount } from '../records-by-account.ts';
 
 /** One line of the closing list: what must come out even, and what to do where it does not. */
@@ -105,6 +106,8 @@ export type NextStep =
 /** What every part of the list may look at. */
 export interface ClosingContext {
   readonly ledger: Ledger;
+  /** All counting movements by day, sorted once for every part of the list. */
+  readonly movements: readonly MovementRecord[];
   readonly recordsOf: RecordsByAccount;
   /** The day on which the list is read (`YYYY-MM-DD`). */
   readonly today: string;

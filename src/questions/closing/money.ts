@@ -68,7 +68,7 @@ export function supplierPaid(context: ClosingContext): readonly ClosingItem[] {
 /** Each debit took what was announced, and the account held enough on its day. */
 export function debitsCovered(context: ClosingContext): readonly ClosingItem[] {
   const { ledger } = context;
-  const debits = ledger.movements().filter((record) => record.kind === 'debit');
+  const debits = context.movements.filter((record) => record.kind === 'debit');
   const base = { group: 'money' } as const;
   if (debits.length === 0) {
     return [

@@ -10,7 +10,7 @@ import {
 
 /** Every stall is settled once, and its credit is shared out. */
 export function stallsSettled(context: ClosingContext): readonly ClosingItem[] {
-  const closes = context.ledger.movements().filter((record) => record.kind === 'stall-close');
+  const closes = context.movements.filter((record) => record.kind === 'stall-close');
   const stalls = new Set([
     ...context.ledger.setup.stalls.keys(),
     ...closes.map((record) => record.stall),
