@@ -2,6 +2,7 @@ import { assert } from '../../base/assert.ts';
 import { byText } from '../../base/order.ts';
 import type { Ledger } from '../../ledger/ledger.ts';
 import { GapIndex } from '../../solvers/gap/gap-index.ts';
+import { Adding } from './adding.ts';
 import { editsOfAll } from './combine.ts';
 import type { Edit } from './edits.ts';
 import type { Sort } from './error-model.ts';
@@ -9,7 +10,8 @@ import { Evidence } from './evidence.ts';
 import { Habits } from './habits.ts';
 import type { Hypothesis } from './hypothesis.ts';
 import { MendCheck } from './mend-check.ts';
-import { missing } from './missing.ts';
+import { missingGoods } from './missing-goods.ts';
+import { missingMoney } from './missing-money.ts';
 import { differenceOf, type ObservedAccount } from './observation.ts';
 import { Situation } from './situation.ts';
 import { tooMany } from './too-many.ts';
@@ -99,7 +101,9 @@ class Search {
     wrongNames(situation, suggest);
     wrongWays(situation, suggest);
     tooMany(situation, suggest);
-    missing(situation, habits, suggest);
+    const adding = new Adding(situation, habits, suggest);
+    missingGoods(adding);
+    missingMoney(adding);
   }
 
   /** Mistakes that together account for the whole difference, weighed; most likely first. */
@@ -184,22 +188,32 @@ function mergedSame(weighed: readonly Weighed[]): Weighed[] {
 }
 
 /**
- * Weight of everything that is not looked for: a loss, a theft, a miscount of the count itself. The
- * more balances agree on how they differ, the less likely it is that something else did it.
+ * Weight of everything that is not looked for: goods that went missing, a miscount of the count
+ * itself, a number keyed quite otherwise. The more that differs, and the more accounts agree on how,
+ * the less likely it is that something else came to just this difference. Assumed, and held against
+ * the seeded mistakes.
  */
 function otherwise(situation: Situation): number {
-  const { places } = situation.difference;
-  const kinds = new Set(
-    places.map((place) => {
-      const { product, account } = situation.effects.places.at(place);
-      return product === '' ? account : product;
-    }),
-  );
-  return ELSE_ONE * ELSE_EACH ** (kinds.size - 1);
+  const { effects, difference } = situation;
+  const accounts = new Set<string>();
+  const things = new Map<string, number>();
+  for (const place of difference.places) {
+    const { ledger, account, product } = effects.places.at(place);
+    accounts.add(`${ledger}:${account}`);
+    const thing = product === '' ? account : product;
+    things.set(thing, Math.abs(situation.offAt(place)));
+  }
+  const isShelf = accounts.size === 1 && accounts.has('stock:stockroom');
+  if (!isShelf) return ELSE_RECORD * ELSE_EACH ** Math.min(things.size, 4);
+  let weight = 1;
+  for (const units of things.values()) weight *= ELSE_SHELF / units ** 1.5;
+  return weight;
 }
 
-const ELSE_ONE = 0.0005;
-const ELSE_EACH = 0.05;
+/** Goods that went or came without a record, a product; a record that is wrong in another way. */
+const ELSE_SHELF = 0.003;
+const ELSE_RECORD = 0.0005;
+const ELSE_EACH = 0.03;
 
 function listed(
   weighed: readonly Weighed[],

@@ -39,6 +39,11 @@ export class Habits {
     return this.#numbersOf(kind, part).chance(value, without);
   }
 
+  /** How near a number is to what is usual, from 0 to 1. */
+  likeness(kind: MovementKind, part: string, value: number): number {
+    return this.#numbersOf(kind, part).likeness(value);
+  }
+
   /** Chance that a record of the kind has just these lines. */
   chanceOfLines(kind: MovementKind, lines: Lines): number {
     const named = Object.values(lines).filter((units) => units > 0);
@@ -105,17 +110,26 @@ class Numbers {
     return (seen + PRIOR_WEIGHT * smooth) / (all + PRIOR_WEIGHT);
   }
 
+  likeness(value: number): number {
+    const { mean, spread } = this.#curve(this.#all, undefined);
+    return Math.exp(-0.5 * ((Math.log(value) - mean) / spread) ** 2);
+  }
+
   /** A log-normal curve over the numbers, drawn towards what is usual where there are few. */
   #smooth(value: number, all: number, without: number | undefined): number {
+    const { mean, spread } = this.#curve(all, without);
+    const off = (Math.log(value) - mean) / spread;
+    return Math.exp(-0.5 * off * off) / (spread * Math.sqrt(2 * Math.PI) * value);
+  }
+
+  #curve(all: number, without: number | undefined): { mean: number; spread: number } {
     const usual = this.#isGoods ? USUAL.goods : USUAL.money;
     const left = without === undefined ? 0 : Math.log(without);
     const weight = all + PRIOR_WEIGHT;
     const mean = (this.#sum - left + PRIOR_WEIGHT * usual.mean) / weight;
     const square =
       (this.#squares - left ** 2 + PRIOR_WEIGHT * (usual.mean ** 2 + usual.spread ** 2)) / weight;
-    const spread = Math.max(0.3, Math.sqrt(Math.max(0, square - mean ** 2)));
-    const off = (Math.log(value) - mean) / spread;
-    return Math.exp(-0.5 * off * off) / (spread * Math.sqrt(2 * Math.PI) * value);
+    return { mean, spread: Math.max(0.3, Math.sqrt(Math.max(0, square - mean ** 2))) };
   }
 
   /** How much more often amounts are as round as this than chance would have it. */

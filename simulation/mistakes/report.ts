@@ -1,0 +1,54 @@
+import type { Outcome } from './measure.ts';
+import { levels } from './observe.ts';
+
+/** Rates per sort and level as a table, then how the odds hold. */
+export function report(outcomes: readonly Outcome[]): string {
+  const sorts = [...new Set(outcomes.map(({ sort }) => sort))];
+  const heads = levels.map((level) => `${level}: n first three`.padStart(28)).join('');
+  const lines = [`${''.padEnd(38)}${heads}`];
+  for (const sort of [...sorts, 'all']) {
+    const cells = levels.map((level) => {
+      const own = outcomes.filter(
+        (each) =>
+          each.level === level && (sort === 'all' ? each.sort !== PAIRS : each.sort === sort),
+      );
+      return rates(own).padStart(28);
+    });
+    lines.push(`${sort.padEnd(38)}${cells.join('')}`);
+  }
+  return `${lines.join('\n')}\n\n${calibration(outcomes)}`;
+}
+
+const PAIRS = 'two at once';
+
+function rates(outcomes: readonly Outcome[]): string {
+  if (outcomes.length === 0) return '-';
+  const first = outcomes.filter(({ place }) => place === 1).length;
+  const three = outcomes.filter(({ place }) => place >= 1 && place <= 3).length;
+  return `${outcomes.length} ${percent(first, outcomes.length)} ${percent(three, outcomes.length)}`;
+}
+
+/** Of the first explanations said at such odds, how many are right. */
+function calibration(outcomes: readonly Outcome[]): string {
+  const bands = [0, 0.1, 0.3, 0.5, 0.7, 0.85, 0.95, 1.01];
+  const lines = ['odds of the first explanation, how many, mean odds, how many are right'];
+  for (let at = 0; at + 1 < bands.length; at += 1) {
+    const [from = 0, to = 1] = [bands[at], bands[at + 1]];
+    const own = outcomes.filter(({ explained }) => {
+      const odds = explained.explanations[0]?.odds ?? -1;
+      return odds >= from && odds < to;
+    });
+    if (own.length === 0) continue;
+    const said = own.reduce((sum, each) => sum + (each.explained.explanations[0]?.odds ?? 0), 0);
+    const right = own.filter(({ place }) => place === 1).length;
+    lines.push(
+      `${from.toFixed(2)}–${Math.min(1, to).toFixed(2)}  ${String(own.length).padStart(6)}` +
+        `  ${((said / own.length) * 100).toFixed(1)} %  ${percent(right, own.length)}`,
+    );
+  }
+  return `${lines.join('\n')}\n`;
+}
+
+function percent(part: number, all: number): string {
+  return `${((100 * part) / all).toFixed(1)} %`;
+}

@@ -1,0 +1,75 @@
+import type { Lines } from '../../records/fields.ts';
+import type { MovementKind, MovementRecord, RecordOf } from '../../records/record.ts';
+import { errorModel } from './error-model.ts';
+import type { Habits } from './habits.ts';
+import type { Suggest } from './hypothesis.ts';
+import { linesFrom, type Touched } from './readings.ts';
+import type { Situation } from './situation.ts';
+
+/** What a missing record says, without what every record has. */
+export type Says<K extends MovementKind> = Omit<
+  RecordOf<K>,
+  'id' | 'at' | 'by' | 'date' | 'kind'
+> & { readonly date?: string };
+
+/** What a record that is written for a missing one says where nobody knows. */
+export const REASON = 'Found when a difference was explained';
+
+/** Suggests records that may be missing; what they say was read off the difference or the book. */
+export class Adding {
+  readonly situation: Situation;
+  readonly habits: Habits;
+  /** The day of a missing record of which nothing says when it was. */
+  readonly day: string;
+  /** Sellers whose accounts differ or were not looked at. */
+  readonly sellers: readonly string[];
+  readonly #suggest: Suggest;
+
+  constructor(situation: Situation, habits: Habits, suggest: Suggest) {
+    this.situation = situation;
+    this.habits = habits;
+    this.#suggest = suggest;
+    const last = situation.entries.at(-1)?.date ?? situation.ledger.setup.season?.starts;
+    this.day = situation.day ?? last ?? '2000-01-01';
+    this.sellers = situation.sellers.filter(
+      (seller) => situation.isSellerOff(seller) || !situation.isSellerSeen(seller),
+    );
+  }
+
+  /** A record of goods, for every reading of its lines. @param share chance of who or where */
+  goods<K extends MovementKind>(
+    kind: K,
+    touched: readonly Touched[],
+    share: number,
+    says: (lines: Lines) => Says<K>,
+  ): void {
+    for (const lines of linesFrom(this.situation, touched)) {
+      this.usual(kind, says(lines), share * this.habits.chanceOfLines(kind, lines));
+    }
+  }
+
+  /** @param share chance that, of all records of the kind, it is just this one that is missing */
+  usual<K extends MovementKind>(kind: K, says: Says<K>, share: number): void {
+    const count = Math.max(1, this.habits.countOf(kind));
+    this.add(kind, says, errorModel.missing.rate * count * share);
+  }
+
+  /** @param because a record of the book that makes the missing one likely */
+  add<K extends MovementKind>(kind: K, says: Says<K>, chance: number, because?: string): void {
+    const date = says.date ?? this.day;
+    // The kind and its fields came in as a pair; the compiler cannot follow it through a spread.
+    const adds = { id: '', at: '', by: '', kind, ...says, date } as unknown as MovementRecord;
+    const hypothesis = { sort: 'missing', chance, adds } as const;
+    const effect = this.situation.effects.whole(adds);
+    this.#suggest(effect, 1, because === undefined ? hypothesis : { ...hypothesis, because });
+  }
+
+  /** Minor units at the prices of a day. */
+  valueOf(lines: Lines, day = this.day): number {
+    let value = 0;
+    for (const product in lines) {
+      value += (lines[product] ?? 0) * this.situation.ledger.priceOn(product, day);
+    }
+    return value;
+  }
+}
