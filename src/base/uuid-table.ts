@@ -5,10 +5,17 @@
  */
 export class UuidTable {
   /** Four words of 32 bits an id, by place. */
-  #words = new Int32Array(IDS_FIRST * 4);
+  #words: Int32Array<ArrayBuffer>;
   /** Place + 1 by slot; 0 is an empty slot. The length is a power of two. */
-  #slots = new Int32Array(IDS_FIRST * 2);
+  #slots: Int32Array<ArrayBuffer>;
   #size = 0;
+
+  /** @param expected how many ids there may be; more only take longer */
+  constructor(expected = 0) {
+    const room = Math.max(IDS_FIRST, expected);
+    this.#words = new Int32Array(room * 4);
+    this.#slots = new Int32Array(2 ** Math.ceil(Math.log2(room * SPARE)));
+  }
 
   get size(): number {
     return this.#size;
@@ -21,7 +28,7 @@ export class UuidTable {
 
   /** Adds an id; false where it is already there. Each word is taken as 32 bits with a sign. */
   add(a: number, b: number, c: number, d: number): boolean {
-    if (this.#size * 4 >= this.#words.length) this.#grow();
+    if (this.#size * 4 === this.#words.length) this.#grow();
     const slot = this.#slotOf(a, b, c, d);
     if (this.#slots[slot] !== 0) return false;
     const at = this.#size * 4;
@@ -69,6 +76,8 @@ export class UuidTable {
 }
 
 const IDS_FIRST = 4096;
+/** Slots for each id: with fewer, more ids meet in one slot. */
+const SPARE = 1.5;
 
 function hashOf(a: number, b: number, c: number, d: number): number {
   const mixed = Math.imul(a ^ Math.imul(b, 0x9e3779b1), 0x85ebca6b) ^ Math.imul(c, 0xc2b2ae35) ^ d;

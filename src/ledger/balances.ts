@@ -1,5 +1,5 @@
 import { sortedEntries } from '../base/order.ts';
-import type { MoveSums } from './move-sums.ts';
+import type { AccountSums } from './account-sums.ts';
 import type { Mover } from './posting.ts';
 
 /** Balances of one ledger: account → commodity → whole number. Zeros may be present. */
@@ -22,9 +22,9 @@ const MONEY = 'money';
  * integers; `exact` says whether it did, so that no balance is ever silently rounded.
  */
 export class Balances implements Mover {
-  readonly #stock = new Map<string, Map<string, number>>();
-  readonly #credit = new Map<string, Map<string, number>>();
-  readonly #money = new Map<string, number>();
+  #stock = new Map<string, Map<string, number>>();
+  #credit = new Map<string, Map<string, number>>();
+  #money = new Map<string, number>();
   #moved = 0;
 
   stock(product: string, units: number, from: string, to: string): void {
@@ -46,10 +46,12 @@ export class Balances implements Mover {
     add(this.#credit, to, product, units);
   }
 
-  /** Of moves that were added up before; exact where each of them alone would have been. */
-  static of(sums: MoveSums): Balances {
+  /** Of moves that were added up before. */
+  static of(sums: AccountSums): Balances {
     const balances = new Balances();
-    sums.moveTo(balances);
+    balances.#stock = sums.table('stock');
+    balances.#credit = sums.table('credit');
+    balances.#money = sums.moneyTable();
     balances.#moved = sums.moved;
     return balances;
   }

@@ -8,9 +8,9 @@ import {
   type MovementRecord,
   type SetupRecord,
 } from '../records/record.ts';
+import { AccountSums } from './account-sums.ts';
 import { Balances } from './balances.ts';
 import { Fold } from './fold.ts';
-import { MoveSums } from './move-sums.ts';
 import { type Mover, type PostingContext, post } from './posting.ts';
 import { type PriceSteps, priceOn, priceSteps } from './prices.ts';
 import { type Setup, setupOf } from './setup.ts';
@@ -186,7 +186,7 @@ export class Ledger {
   }
 
   #foldAll(asOf?: string): Balances {
-    const sums = new MoveSums();
+    const sums = new AccountSums();
     const fold = new Fold(sums, this.#prices, this.#context, asOf);
     for (const movement of this.#countingMovements()) fold.post(movement);
     return Balances.of(sums);

@@ -1,10 +1,10 @@
 import type { QuickRead } from '../intake/quick/quick-reader.ts';
 import type { QuickRecords } from '../intake/quick/quick-records.ts';
 import { mayLackSense, senseFindings } from '../intake/sense.ts';
+import { AccountSums } from '../ledger/account-sums.ts';
 import { Balances } from '../ledger/balances.ts';
 import { Fold } from '../ledger/fold.ts';
 import { Ledger } from '../ledger/ledger.ts';
-import { MoveSums } from '../ledger/move-sums.ts';
 import type { PriceSteps } from '../ledger/prices.ts';
 import type { Setup } from '../ledger/setup.ts';
 import type { Standing } from '../ledger/standing.ts';
@@ -69,7 +69,7 @@ class QuickBook {
 
   /** All balances; undefined where a record may be wrong. */
   checkedBalances(): Balances | undefined {
-    const sums = new MoveSums();
+    const sums = new AccountSums();
     const fold = this.#foldInto(sums);
     const check = new RecordCheck(this.#records);
     for (let place = 0; place < this.#records.size; place += 1) {
@@ -81,7 +81,7 @@ class QuickBook {
   }
 
   balancesAsOf(day: string): Balances {
-    const sums = new MoveSums();
+    const sums = new AccountSums();
     const fold = this.#foldInto(sums, day);
     for (let place = 0; place < this.#records.size; place += 1) {
       const record = this.#records.at(place);
@@ -90,7 +90,7 @@ class QuickBook {
     return Balances.of(sums);
   }
 
-  #foldInto(sums: MoveSums, asOf?: string): Fold {
+  #foldInto(sums: AccountSums, asOf?: string): Fold {
     const pointedAt = {
       paymentOf: (id: string) => {
         const record = this.#currentOf(id);

@@ -13,6 +13,9 @@ export interface KindForm {
   readonly kind: Kind;
   readonly fields: readonly Field[];
   readonly required: readonly string[];
+  /** The one object of the kind, filled anew for each record, and the layout it was filled by. */
+  readonly object: Record<string, unknown>;
+  filledBy: unknown;
 }
 
 export class KindForms {
@@ -39,7 +42,8 @@ export class KindForms {
       name === 'kind' ? kindPart(word) : (this.#own.get(name) ?? this.#maker.partFor(node)),
     );
     const required = Object.values(partOf(schema, 'required') ?? {}).map(String);
-    const form = { word, kind, fields, required };
+    const object = { id: '', at: '', by: '', kind };
+    const form: KindForm = { word, kind, fields, required, object, filledBy: undefined };
     this.#forms.set(word, form);
     return form;
   }

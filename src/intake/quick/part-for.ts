@@ -28,7 +28,7 @@ export class PartMaker {
     if (Array.isArray(words)) return this.#oneOf(words.map((word) => partOf(word, 'const')));
     switch (partOf(schema, 'type')) {
       case 'string':
-        return this.#stringPart(schema);
+        return this.#stringPart(schema, isInside);
       case 'integer':
         return wholePart(numberOf(schema, 'minimum') ?? 0, numberOf(schema, 'maximum') ?? -1);
       case 'boolean':
@@ -49,9 +49,10 @@ export class PartMaker {
     return wordPart(new WordTest((text) => known.has(text)), this.#line.words);
   }
 
-  #stringPart(schema: unknown): Part {
+  #stringPart(schema: unknown, isInside: boolean): Part {
     const pattern = partOf(schema, 'pattern');
-    if (pattern === partOf(RecordId, 'pattern')) return recordIdPart();
+    // Lists of ids say what was in the cash box: they move nothing.
+    if (pattern === partOf(RecordId, 'pattern')) return recordIdPart(isInside);
     if (typeof pattern === 'string') return wordPart(this.#testFor(pattern), this.#line.words);
     return textPart(numberOf(schema, 'minLength') ?? 0, numberOf(schema, 'maxLength') ?? -1);
   }

@@ -1,5 +1,5 @@
 import type { Header } from '../../records/header.ts';
-import type { BookRecord } from '../../records/record.ts';
+import { type BookRecord, isMovementKind } from '../../records/record.ts';
 import { BookReader } from '../read-book.ts';
 import { readRecord } from '../read-record.ts';
 import { BOOK_MAX, LINE_MAX } from '../text-lines.ts';
@@ -13,18 +13,20 @@ export interface QuickRead {
   readonly records: QuickRecords;
 }
 
+/** Bytes of a usual record. */
+const RECORD_LENGTH = 220;
 /** Small enough for the fast memory of a processor. */
 const PIECE = 256 * 1024;
 
 /**
  * Reads a book's bytes about as fast as they can be gone through: most lines pass a look at their
  * bytes, the others are read the slow way, one by one. Of a book with any error, or with anything
- * that it says only that it is not sure: that book is to be read by BookReader, which says what is
- * which says what is wrong with it.
+ * that is not plain enough, it says only that it is not sure. That book is to be read by
+ * BookReader, which says what is wrong with it.
  */
 export class QuickReader {
   readonly #look = new RecordLook();
-  readonly #records = new QuickRecords(this.#look);
+  readonly #records: QuickRecords;
   readonly #strict = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
   #header: Header | undefined;
   #isSure = true;
@@ -32,6 +34,11 @@ export class QuickReader {
   /** The beginning of a line whose end has not come yet, and after it the piece at hand. */
   #bytes = new Uint8Array(PIECE * 2);
   #length = 0;
+
+  /** @param size of the whole book in bytes, where it is known */
+  constructor(size = 0) {
+    this.#records = new QuickRecords(this.#look, Math.floor(size / RECORD_LENGTH));
+  }
 
   /** False as soon as nothing will come of it. */
   get isSure(): boolean {
@@ -79,11 +86,12 @@ export class QuickReader {
       const place = this.#look.look(this.#bytes, start);
       const kind = place < 0 ? undefined : this.#look.formAt()?.kind;
       const next = kind === undefined ? this.#lineEnd(start) : this.#look.line.at;
-      this.#isSure =
-        next - start <= LINE_MAX &&
-        (kind === undefined
-          ? this.#readSlowly(start, next)
-          : this.#records.addPassed(kind, place, () => this.#text(start, next)));
+      const isAdded =
+        kind === undefined ? this.#readSlowly(start, next) : this.#records.addPassed(kind, place);
+      if (kind !== undefined && !isMovementKind(kind)) {
+        this.#records.tell(kind, this.#text(start, next));
+      }
+      this.#isSure = isAdded && next - start <= LINE_MAX;
       start = next;
     }
   }

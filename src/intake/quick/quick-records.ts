@@ -29,14 +29,17 @@ export class QuickRecords {
   /** Set-up and removals, as their lines say them. */
   readonly #told: Told[] = [];
   readonly #look: RecordLook;
-  readonly #ids = new UuidTable();
+  readonly #ids: UuidTable;
   readonly #id = new Int32Array(4);
   readonly #wholes: BookRecord[] = [];
   /** By place: a place of the tape, or -1 less the place in `#wholes`. */
-  #keptAt = new Int32Array(RECORDS_FIRST);
+  #keptAt: Int32Array<ArrayBuffer>;
 
-  constructor(look: RecordLook) {
+  /** @param expected how many records there may be, so that little is made anew as they come */
+  constructor(look: RecordLook, expected: number) {
     this.#look = look;
+    this.#ids = new UuidTable(expected);
+    this.#keptAt = new Int32Array(Math.max(expected, RECORDS_FIRST));
   }
 
   get size(): number {
@@ -59,7 +62,8 @@ export class QuickRecords {
   /** The place of an id; -1 where it is not there. */
   placeOf(id: string): number {
     const isPlain = readUuid(encoder.encode(id), 0, this.#id);
-    return isPlain ? this.#ids.placeOf(...this.#words()) : -1;
+    const [a = 0, b = 0, c = 0, d = 0] = this.#id;
+    return isPlain ? this.#ids.placeOf(a, b, c, d) : -1;
   }
 
   /** The places of set-up and removals. */
@@ -74,31 +78,32 @@ export class QuickRecords {
   }
 
   /** Adds the record that the look let pass; false where its id is there already. */
-  addPassed(kind: Kind, tapePlace: number, text: () => string): boolean {
+  addPassed(kind: Kind, tapePlace: number): boolean {
     const { marks } = this.#look;
-    const [a = 0, b = 0, c = 0, d = 0] = marks.id;
-    if (!this.#ids.add(a, b, c, d)) return false;
+    if (!this.#addId(marks.id)) return false;
     this.#keep(tapePlace);
     if (marks.claims) this.claims.push(marks.claimant(kind));
-    if (!isMovementKind(kind)) this.#told.push({ kind, place: this.size - 1, said: text() });
     return true;
+  }
+
+  /** Keeps what the line of the record that was added last says, for set-up and removals. */
+  tell(kind: Kind, said: string | BookRecord): void {
+    this.#told.push({ kind, place: this.size - 1, said });
   }
 
   /** Adds a record that was read the slow way; false where its id is there, or in upper case. */
   addWhole(record: BookRecord): boolean {
     if (!readUuid(encoder.encode(record.id), 0, this.#id)) return false;
-    if (!this.#ids.add(...this.#words())) return false;
+    if (!this.#addId(this.#id)) return false;
     this.#wholes.push(record);
     this.#keep(-this.#wholes.length);
     if (claimedBy(record) !== undefined) this.claims.push(record);
-    const { kind } = record;
-    if (!isMovementKind(kind)) this.#told.push({ kind, place: this.size - 1, said: record });
+    if (!isMovementKind(record.kind)) this.tell(record.kind, record);
     return true;
   }
 
-  #words(): [number, number, number, number] {
-    const [a = 0, b = 0, c = 0, d = 0] = this.#id;
-    return [a, b, c, d];
+  #addId(id: Int32Array): boolean {
+    return this.#ids.add(id[0] ?? 0, id[1] ?? 0, id[2] ?? 0, id[3] ?? 0);
   }
 
   #keep(keptAt: number): void {

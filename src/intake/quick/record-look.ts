@@ -33,7 +33,6 @@ export class RecordLook {
   /** How far the line went that was looked at last. */
   #reached = this.#root;
   readonly #from = new TapeReader(this.line.tape);
-  readonly #objects = new Map<KindForm, Record<string, unknown>>();
 
   /**
    * Looks at the line that begins at a place. Gives the place of its record on the tape, or -1
@@ -69,10 +68,14 @@ export class RecordLook {
     const layout = this.#layouts[this.#from.next()];
     const form = layout?.form;
     if (layout === undefined || form === undefined) return undefined;
-    const object = this.#objects.get(form) ?? { id: '', at: '', by: '', kind: form.kind };
-    this.#objects.set(form, object);
-    for (const name of layout.missing) object[name] = undefined;
-    for (const field of layout.kept) object[field.name] = field.part.value(this.#from);
+    const { object } = form;
+    if (form.filledBy !== layout) for (const name of layout.missing) object[name] = undefined;
+    form.filledBy = layout;
+    const { kept } = layout;
+    for (let at = 0; at < kept.length; at += 1) {
+      const field = kept[at];
+      if (field !== undefined) object[field.name] = field.part.value(this.#from);
+    }
     // Filled by the parts of its own schema; free text, which is missing, no rule ever reads.
     return object as unknown as BookRecord;
   }

@@ -83,14 +83,14 @@ function lengthOf(bytes: Uint8Array): number {
   }
 }
 
-/** The id of another record: kept as four numbers. */
-export function recordIdPart(): Part {
+/** The id of another record: kept as four numbers, or not at all. */
+export function recordIdPart(isLeftOut = false): Part {
   const words = new Int32Array(4);
   return {
-    isLeftOut: false,
+    isLeftOut,
     look: (line) => {
       if (!passUuid(line, words)) return false;
-      for (const word of words) line.tape.put(word);
+      for (let at = 0; at < 4 && !isLeftOut; at += 1) line.tape.put(words[at] ?? 0);
       return true;
     },
     value: (from) => uuidText(from.next(), from.next(), from.next(), from.next()),

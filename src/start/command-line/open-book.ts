@@ -1,4 +1,4 @@
-import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
+import { closeSync, fstatSync, openSync, readSync, statSync } from 'node:fs';
 import { findingLine } from '../../intake/finding.ts';
 import { QuickReader } from '../../intake/quick/quick-reader.ts';
 import { type BookRead, BookReader } from '../../intake/read-book.ts';
@@ -40,7 +40,7 @@ export async function openBook(given: Arguments, outlet: Outlet): Promise<Accept
  */
 export async function openBalances(given: Arguments, outlet: Outlet): Promise<BalancedBook> {
   const [path = ''] = given.positionals;
-  const reader = new QuickReader();
+  const reader = new QuickReader(path === '-' ? 0 : sizeOf(path));
   const kept: Uint8Array[] = [];
   for await (const bytes of bookBytes(path, given, outlet)) {
     // Standard input cannot be read twice.
@@ -99,6 +99,10 @@ function firstBytes(path: string): Uint8Array {
   } finally {
     closeSync(file);
   }
+}
+
+function sizeOf(path: string): number {
+  return statSync(path, { throwIfNoEntry: false })?.size ?? 0;
 }
 
 function* fileBytes(path: string, outlet: Outlet): Generator<Uint8Array> {
