@@ -1,3 +1,4 @@
+import { availableParallelism, loadavg } from 'node:os';
 import { isDeepStrictEqual } from 'node:util';
 import { build } from 'vite';
 import { launchedBrowser } from '../checks/browser/harness.ts';
@@ -35,6 +36,7 @@ if (!isDeepStrictEqual(accounts, Ledger.of(records).balances.toAccounts())) {
 }
 const [parseMs, foldMs] = [median(parse.slice(WARM_FROM)), median(fold.slice(WARM_FROM))];
 say(`${records.length} records in Chromium ${browser.version()}, median of ${RUNS - WARM_FROM}`);
+say(`machine: ${availableParallelism()} cores, load ${(loadavg()[0] ?? 0).toFixed(1)}`);
 say(`JSON.parse alone   ${parseMs.toFixed(1)} ms (first ${(parse[0] ?? 0).toFixed(1)} ms)`);
 say(`fold to balances   ${foldMs.toFixed(1)} ms (first ${(fold[0] ?? 0).toFixed(1)} ms)`);
 say(`${(foldMs / parseMs).toFixed(2)} times JSON.parse alone`);

@@ -43,6 +43,7 @@ export function LinesField(props: {
   const total = valueOfLines(ledger, props.units, props.day);
   const id = fieldId(props.name);
   const [wanted, setWanted] = useState('');
+  if (shown.length === 0) return <NoProducts />;
   const isMany = shown.length > MANY_PRODUCTS;
   // What is filled in stays in sight, so that a search never hides what will be saved.
   const found = shown.filter(
@@ -102,6 +103,15 @@ export function LinesField(props: {
         <Units units={total.units} /> <Money minor={total.minor} />
       </p>
     </fieldset>
+  );
+}
+
+/** Said where goods would be asked for, with the way to the first product. */
+export function NoProducts() {
+  return (
+    <p class="none">
+      No product yet. <a href="/products">Add the first one</a> from the supplier’s price list.
+    </p>
   );
 }
 

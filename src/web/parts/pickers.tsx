@@ -13,6 +13,13 @@ interface PickerProps extends FieldProps {
   readonly none?: string;
 }
 
+const NO_SELLERS = (
+  <>
+    No seller yet. <a href="/set-up/paste">Paste a seller list</a>, or{' '}
+    <a href="/set-up/sellers">add a seller</a>.
+  </>
+);
+
 /** Sellers by first name and initial, those who are not active any more last. */
 export function SellerPicker(props: PickerProps) {
   const { sellers } = useBook().ledger.setup;
@@ -23,7 +30,10 @@ export function SellerPicker(props: PickerProps) {
       words: name,
       ...(active ? {} : { group: 'Not selling any more' }),
     }));
-  return <SelectField {...props} options={options} empty={props.none ?? 'Choose a seller'} />;
+  const hint = options.length > 0 ? props.hint : NO_SELLERS;
+  return (
+    <SelectField {...props} hint={hint} options={options} empty={props.none ?? 'Choose a seller'} />
+  );
 }
 
 export function ProductPicker(props: PickerProps) {

@@ -27,7 +27,7 @@ export function Table<R>(props: {
   readonly keyOf: (row: R) => string;
   readonly foot?: readonly ComponentChildren[];
   /** What to say when there is no row. */
-  readonly none?: string;
+  readonly none?: ComponentChildren;
 }) {
   if (props.rows.length === 0 && props.none !== undefined) return <p class="none">{props.none}</p>;
   const look = (column: Column<R> | undefined) =>
@@ -53,11 +53,20 @@ export function Table<R>(props: {
             <tr key={props.keyOf(row)}>
               {props.columns.map((column, place) =>
                 place === 0 ? (
-                  <th scope="row" key={column.head} class={look(column)} data-head={column.head}>
+                  <th
+                    scope="row"
+                    key={column.head}
+                    class={look(column)}
+                    data-head={column.verbs ? undefined : column.head}
+                  >
                     {column.cell(row)}
                   </th>
                 ) : (
-                  <td key={column.head} class={look(column)} data-head={column.head}>
+                  <td
+                    key={column.head}
+                    class={look(column)}
+                    data-head={column.verbs ? undefined : column.head}
+                  >
                     {column.cell(row)}
                   </td>
                 ),

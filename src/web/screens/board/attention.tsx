@@ -1,8 +1,8 @@
 import type { ClosingItem } from '../../../questions/closing/closing-item.ts';
 import { closingList } from '../../../questions/closing-list.ts';
 import { closingWords } from '../../../statements/closing-words.ts';
-import { unitsText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
+import { leftInShort } from '../closing/left-in-short.ts';
 
 const SHOWN = 8;
 
@@ -46,8 +46,6 @@ const PRODUCTS_NAMED_MAX = 3;
 /** What is left of an item with the shape of its meaning; many products are only counted. */
 function Left({ item, words }: { readonly item: ClosingItem; readonly words: string }) {
   if (words === '') return null;
-  const products = Object.keys(item.lines ?? {}).length;
-  const units = Object.values(item.left)[0] ?? 0;
   const differs = item.item === 'stockroom-counted';
   const goods = item.lines !== undefined;
   const look = differs ? 'difference' : goods ? 'goods' : 'money';
@@ -56,7 +54,7 @@ function Left({ item, words }: { readonly item: ClosingItem; readonly words: str
       <span class={`shape shape-${look}`} aria-hidden="true">
         {differs ? '▲' : ''}
       </span>
-      {products > PRODUCTS_NAMED_MAX ? `${unitsText(units)} units of ${products} products` : words}
+      {leftInShort(item, words, PRODUCTS_NAMED_MAX)}
     </span>
   );
 }

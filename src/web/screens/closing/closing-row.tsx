@@ -4,8 +4,12 @@ import { useBook } from '../../book.ts';
 import { Sentence } from '../../parts/sentence.tsx';
 import { StateMark } from '../../parts/state-mark.tsx';
 import { nextLinks } from './closing-groups.ts';
+import { leftInShort } from './left-in-short.ts';
 
 const STATES = { done: 'done', open: 'open', 'not-needed': 'not needed' } as const;
+
+/** Products named in the line before they are counted, and named below. */
+const PRODUCTS_NAMED_MAX = 8;
 
 /** Records listed one by one before the rest is only counted. */
 const RECORDS_MAX = 12;
@@ -15,6 +19,7 @@ export function ClosingRow({ item }: { readonly item: ClosingItem }) {
   const book = useBook();
   const { ledger } = book;
   const words = closingWords(item, ledger, book.workingDay());
+  const short = leftInShort(item, words.left, PRODUCTS_NAMED_MAX);
   const familyOf = (seller: string) => ledger.setup.sellers.get(seller)?.family ?? '';
   const links = item.state === 'open' ? nextLinks(item, familyOf) : [];
   return (
@@ -23,7 +28,13 @@ export function ClosingRow({ item }: { readonly item: ClosingItem }) {
         <span class="closing-title">{words.title}</span>
         <StateMark mark={item.state} word={STATES[item.state]} />
       </div>
-      {words.left !== '' && <p class="closing-left">{words.left}</p>}
+      {words.left !== '' && <p class="closing-left">{short}</p>}
+      {short !== words.left && (
+        <details>
+          <summary>each product</summary>
+          <p>{words.left}</p>
+        </details>
+      )}
       {item.state === 'open' && (
         <p>
           {words.cause} {words.next}

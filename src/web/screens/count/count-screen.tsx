@@ -9,6 +9,7 @@ import { Button } from '../../parts/button.tsx';
 import { LateField, useLate } from '../../parts/closed-season.tsx';
 import { CountersField } from '../../parts/counters-field.tsx';
 import { DayField } from '../../parts/field.tsx';
+import { NoProducts } from '../../parts/lines-field.tsx';
 import { ErrorSummary } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { PaperLinks } from '../../parts/paper-links.tsx';
@@ -66,6 +67,7 @@ export function CountScreen() {
       actions={<PaperLinks paper="count-sheet" words="Count sheet" />}
     >
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
+      {products.length === 0 && <NoProducts />}
       {product !== undefined && (
         <CountCard
           key={product.product}
@@ -99,7 +101,8 @@ export function CountScreen() {
             Save the count
           </Button>
           <span class="soft">
-            {left === 0 ? 'Every product is counted.' : `${left} of ${products.length} to go.`}
+            {left > 0 && `${left} of ${products.length} to go.`}
+            {left === 0 && products.length > 0 && 'Every product is counted.'}
           </span>
         </div>
       </form>

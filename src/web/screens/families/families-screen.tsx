@@ -74,9 +74,14 @@ export function FamiliesScreen() {
           keyOf={(family) => family.family}
           columns={columns}
           none={
-            answer.families.length === 0
-              ? 'No family yet. Paste a list in set-up, or add one there.'
-              : 'No family fits. Clear the filter.'
+            answer.families.length === 0 ? (
+              <>
+                No family yet. <a href="/set-up/paste">Paste a seller list</a>, or{' '}
+                <a href="/set-up/families">add a family</a>.
+              </>
+            ) : (
+              'No family fits. Clear the filter.'
+            )
           }
           {...(shown.length === answer.families.length
             ? {

@@ -26,7 +26,12 @@ export function StatementsScreen() {
       title="Statements"
       above={above}
       lead={`${accounts.length} families, ${book.name}, as of ${dayText(book.workingDay())}.`}
-      actions={<PrintButton>Print all</PrintButton>}
+      actions={
+        <>
+          <PrintButton>Print all</PrintButton>
+          <PaperLinks paper="statements" words="All statements" />
+        </>
+      }
       layout="statements-page"
     >
       {accounts.map((account) => (

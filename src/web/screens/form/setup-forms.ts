@@ -14,6 +14,14 @@ export const setupForms: Readonly<Record<SetupKind, KindForm>> = {
       { type: 'text', field: 'currency', label: 'Currency', hint: 'Three letters, like USD.' },
       { type: 'day', field: 'starts', label: 'First day' },
       { type: 'day', field: 'ends', label: 'Last day' },
+      { type: 'text', field: 'group', label: 'Name of the group on papers', optional: true },
+      {
+        type: 'text',
+        field: 'ask',
+        label: 'Whom families can ask about a paper',
+        hint: 'An adult of the group who is not the treasurer.',
+        optional: true,
+      },
       {
         type: 'rows',
         field: 'deadlines',

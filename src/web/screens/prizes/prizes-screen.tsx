@@ -80,7 +80,12 @@ export function PrizesScreen() {
         rows={sellers}
         keyOf={(row) => row.seller}
         columns={columns}
-        none="No seller yet."
+        none={
+          <>
+            No seller yet. <a href="/set-up/paste">Paste a seller list</a>, or{' '}
+            <a href="/set-up/sellers">add a seller</a>.
+          </>
+        }
       />
       <p class="soft">Credit counts towards prizes only; it is never money.</p>
       <Table

@@ -48,13 +48,11 @@ export function productForm(book: Book, product: RecordOf<'product'> | undefined
       retired: product?.retired ? 'yes' : '',
     },
     read: (values) => {
-      const reading = new Reading(values);
+      const reading = new Reading(values, product);
       const name = reading.text('name', 'Write the name on the pack.');
-      const from = product?.from;
       return reading.done({
         ...kept(reading.optional('storage'), reading.ticked('returnable')),
         ...(reading.ticked('retired') ? { retired: true } : {}),
-        ...(from === undefined ? {} : { from }),
         kind: 'product',
         product: product?.product ?? freeId(name, 'product', taken),
         name,

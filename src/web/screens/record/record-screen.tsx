@@ -1,6 +1,6 @@
 import './record.css';
 import { recordHistory } from '../../../questions/record-history.ts';
-import { type BookRecord, isMovement } from '../../../records/record.ts';
+import { type BookRecord, isMovement, type Kind } from '../../../records/record.ts';
 import { dayText } from '../../../statements/day-text.ts';
 import { kindNames } from '../../../statements/kind-name.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
@@ -93,14 +93,17 @@ function NotCounting(props: {
   );
 }
 
+const GOODS_SLIP = { paper: 'goods-slip', words: 'Goods slip' };
+const PAPERS: Partial<Record<Kind, { readonly paper: string; readonly words: string }>> = {
+  handover: GOODS_SLIP,
+  return: GOODS_SLIP,
+  payment: { paper: 'payment-receipt', words: 'Payment receipt' },
+  refund: { paper: 'refund-receipt', words: 'Refund receipt' },
+};
+
 /** The paper that goes with a record, where there is one. */
 function Paper({ record }: { readonly record: BookRecord }) {
-  const paper =
-    record.kind === 'handover' || record.kind === 'return'
-      ? ({ paper: 'goods-slip', words: 'Goods slip' } as const)
-      : record.kind === 'payment'
-        ? ({ paper: 'payment-receipt', words: 'Payment receipt' } as const)
-        : undefined;
+  const paper = PAPERS[record.kind];
   if (paper === undefined) return null;
   return (
     <p class="record-paper no-print">

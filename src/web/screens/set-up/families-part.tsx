@@ -58,7 +58,7 @@ export function FamiliesPart() {
           language: row?.language ?? '',
         }),
         read: (values, row) => {
-          const reading = new Reading(values);
+          const reading = new Reading(values, row);
           const name = reading.text('name', 'Write the name of the adult.');
           const contact = reading.optional('contact');
           const language = reading.optional('language');

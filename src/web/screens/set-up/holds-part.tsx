@@ -2,7 +2,7 @@ import { setupKey } from '../../../ledger/setup.ts';
 import { productName } from '../../../statements/account-name.ts';
 import { useBook } from '../../book.ts';
 import { EditableList } from './editable-list.tsx';
-import { Reading } from './reading.ts';
+import { Reading, replacing } from './reading.ts';
 
 /** Recalls and stop-sales: shown wherever the product is listed until they are lifted. */
 export function HoldsPart() {
@@ -57,7 +57,7 @@ export function HoldsPart() {
             lifted: row?.lifted ? 'yes' : '',
           }),
           read: (values, row) => {
-            const reading = new Reading(values);
+            const reading = new Reading(values, row);
             const product = reading.text('product', 'Choose the product.');
             const lot = reading.optional('lot');
             const reason = reading.text('reason', 'Write the reason, as the supplier says it.');
@@ -67,7 +67,7 @@ export function HoldsPart() {
               reason,
               ...(lot === '' ? {} : { lot }),
               ...(reading.ticked('lifted') ? { lifted: true } : {}),
-              ...(row === undefined ? {} : { replaces: row.id }),
+              ...replacing(row),
             });
           },
         }}

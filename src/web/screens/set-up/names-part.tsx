@@ -23,7 +23,7 @@ export function HostsPart() {
         fields: [NAME],
         start: (row) => ({ name: row?.name ?? '' }),
         read: (values, row) => {
-          const reading = new Reading(values);
+          const reading = new Reading(values, row);
           const name = reading.text('name', 'Write the name of the shop or place.');
           const host = row?.host ?? freeId(name, 'host', new Set(hosts.keys()));
           return reading.done({ kind: 'host', host, name, ...replacing(row) });
@@ -51,7 +51,7 @@ export function NeighboursPart() {
         fields: [NAME],
         start: (row) => ({ name: row?.name ?? '' }),
         read: (values, row) => {
-          const reading = new Reading(values);
+          const reading = new Reading(values, row);
           const name = reading.text('name', 'Write the name of the group.');
           const neighbour = row?.neighbour ?? freeId(name, 'group', new Set(neighbours.keys()));
           return reading.done({ kind: 'neighbour', neighbour, name, ...replacing(row) });

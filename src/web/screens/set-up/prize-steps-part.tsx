@@ -37,7 +37,7 @@ export function PrizeStepsPart() {
             hint: 'Sizes, colours or things to pick from, with commas: S, M, L.',
           },
           {
-            name: 'instead',
+            name: 'each',
             label: 'It takes the place of the lower steps',
             kind: 'check',
             hint: 'Otherwise it is earned on top of them.',
@@ -47,10 +47,10 @@ export function PrizeStepsPart() {
           units: row === undefined ? '' : String(row.units),
           prize: row?.prize ?? '',
           choices: row?.choices?.join(', ') ?? '',
-          instead: row?.each === false ? 'yes' : '',
+          each: row?.each === false ? 'yes' : '',
         }),
         read: (values, row) => {
-          const reading = new Reading(values);
+          const reading = new Reading(values, row);
           const units = reading.whole('units');
           const prize = reading.text('prize', 'Write what the prize is.');
           const choices = reading
@@ -65,7 +65,7 @@ export function PrizeStepsPart() {
             units,
             prize,
             ...(choices.length === 0 ? {} : { choices }),
-            ...(reading.ticked('instead') ? { each: false } : {}),
+            ...(reading.ticked('each') ? { each: false } : {}),
             ...replacing(row),
           });
         },

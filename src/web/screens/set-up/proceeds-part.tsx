@@ -3,6 +3,7 @@ import type { RecordOf } from '../../../records/record.ts';
 import { useBook } from '../../book.ts';
 import { Money } from '../../parts/figures.tsx';
 import { moneyToType } from '../../parts/typed.ts';
+import { contentOf } from '../../undo.ts';
 import { EditableList } from './editable-list.tsx';
 import { type FieldSpec, FieldsForm } from './fields-form.tsx';
 import { Reading, replacing } from './reading.ts';
@@ -32,9 +33,9 @@ export function ProceedsPart() {
   const { proceeds } = ledger.setup;
   const steps = [...(proceeds?.steps ?? [])].sort((a, b) => a.from - b.from);
   const withSteps = (kept: readonly Step[]) => ({
+    ...(proceeds === undefined ? {} : contentOf(proceeds)),
     kind: 'proceeds' as const,
     basis: proceeds?.basis ?? ('average' as const),
-    ...(proceeds?.waiver === undefined ? {} : { waiver: proceeds.waiver }),
     steps: [...kept],
     ...replacing(proceeds),
   });
@@ -84,7 +85,7 @@ export function ProceedsPart() {
             waiver: proceeds.waiver ? moneyToType(proceeds.waiver.cents, currency) : '',
           }}
           read={(values) => {
-            const reading = new Reading(values);
+            const reading = new Reading(values, proceeds);
             const basis = reading.optional('basis') === 'total' ? 'total' : 'average';
             const waived = reading.optional('waiver') !== '';
             const waiver = waived ? { waiver: { cents: reading.money('waiver', currency) } } : {};

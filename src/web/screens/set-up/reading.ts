@@ -7,15 +7,19 @@ import { isSetup } from '../../../records/record.ts';
 import type { Draft } from '../../book.ts';
 import type { FieldError } from '../../parts/notice.tsx';
 import { typedMoney, typedWhole } from '../../parts/typed.ts';
+import { contentOf } from '../../undo.ts';
 import type { Values } from './fields-form.tsx';
 
 /** Reads typed fields one by one and collects what does not fit. */
 export class Reading {
   readonly #values: Values;
+  readonly #edited: SetupRecord | undefined;
   readonly #errors: FieldError[] = [];
 
-  constructor(values: Values) {
+  /** @param edited the record that the form edits; its fields have the names of the form's */
+  constructor(values: Values, edited?: SetupRecord) {
     this.#values = values;
+    this.#edited = edited;
   }
 
   text(name: string, missing: string): string {
@@ -60,7 +64,18 @@ export class Reading {
 
   /** The records, unless something did not fit. */
   done(...drafts: readonly Draft[]): Outcome<readonly Draft[], readonly FieldError[]> {
-    return this.#errors.length > 0 ? refused(this.#errors) : done(drafts);
+    if (this.#errors.length > 0) return refused(this.#errors);
+    return done(drafts.map((draft) => this.#withKept(draft)));
+  }
+
+  /** What the form does not ask for stays as it was: a note, deadlines, fields to come. */
+  #withKept(draft: Draft): Draft {
+    if (this.#edited === undefined || !('replaces' in draft)) return draft;
+    if (draft.replaces !== this.#edited.id) return draft;
+    const kept = Object.entries(contentOf(this.#edited)).filter(
+      ([field]) => !(field in draft) && !(field in this.#values),
+    );
+    return { ...Object.fromEntries(kept), ...draft };
   }
 }
 

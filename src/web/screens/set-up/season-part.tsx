@@ -20,6 +20,14 @@ const FIELDS: readonly FieldSpec[] = [
   },
   { name: 'starts', label: 'First day', kind: 'day' },
   { name: 'ends', label: 'Last day', kind: 'day' },
+  { name: 'group', label: 'Name of the group on papers', kind: 'text', optional: true },
+  {
+    name: 'ask',
+    label: 'Whom families can ask about a paper',
+    kind: 'text',
+    optional: true,
+    hint: 'An adult of the group who is not the treasurer.',
+  },
 ];
 
 /** Name, currency, days and deadlines of the season. */
@@ -38,9 +46,11 @@ export function SeasonPart() {
           currency: season?.currency ?? 'USD',
           starts: season?.starts ?? '',
           ends: season?.ends ?? '',
+          group: season?.group ?? '',
+          ask: season?.ask ?? '',
         }}
         read={(values) => {
-          const reading = new Reading(values);
+          const reading = new Reading(values, season);
           const currency = reading.optional('currency').toUpperCase();
           const name = reading.text('name', 'Name the season.');
           const starts = reading.day('starts');
@@ -49,14 +59,16 @@ export function SeasonPart() {
             reading.refuse('currency', 'Write the three letters of a currency, like USD.');
           }
           if (ends < starts) reading.refuse('ends', 'The last day is before the first.');
-          const deadlines = season?.deadlines;
+          const group = reading.optional('group');
+          const ask = reading.optional('ask');
           return reading.done({
             kind: 'season',
             name,
             currency,
             starts,
             ends,
-            ...(deadlines === undefined ? {} : { deadlines }),
+            ...(group === '' ? {} : { group }),
+            ...(ask === '' ? {} : { ask }),
             ...replacing(season),
           });
         }}

@@ -44,7 +44,7 @@ export function SellersPart() {
           active: row === undefined || row.active ? 'yes' : '',
         }),
         read: (values, row) => {
-          const reading = new Reading(values);
+          const reading = new Reading(values, row);
           const name = reading.text('name', 'Write the first name and initial.');
           const family = reading.text('family', 'Choose the family.');
           const goal = reading.optional('goal') === '' ? undefined : reading.whole('goal');

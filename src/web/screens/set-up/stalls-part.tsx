@@ -52,7 +52,7 @@ export function StallsPart() {
           ends: row?.ends ?? '',
         }),
         read: (values, row) => {
-          const reading = new Reading(values);
+          const reading = new Reading(values, row);
           const host = reading.text('host', 'Choose the host shop.');
           const starts = reading.optional('starts');
           const ends = reading.optional('ends');

@@ -90,7 +90,7 @@ async function makeBook(ask: {
   if (!opened.ok) return opened.refusal.message;
   const { season: name, currency, starts, ends } = answers;
   const written = await opened.value.append([
-    { kind: 'season', name, currency, starts, ends, note: `Group: ${answers.group}` },
+    { kind: 'season', name, currency, starts, ends, group: answers.group.trim() },
   ]);
   return written.ok ? undefined : written.refusal.message;
 }
