@@ -54,7 +54,9 @@ export class QuickRecords {
     return record;
   }
 
+  /** Undefined for a place that is none, like that of an unknown id. */
   kindAt(place: number): Kind | undefined {
+    if (place < 0) return undefined;
     const keptAt = this.#keptAt[place] ?? 0;
     return keptAt < 0 ? this.#wholes[-1 - keptAt]?.kind : this.#look.formAt(keptAt)?.kind;
   }
