@@ -1,10 +1,10 @@
 import { canonicalText } from '../../src/base/canonical-text.ts';
 import { uuid7 } from '../../src/base/id.ts';
-import { seeded } from '../../src/base/seeded.ts';
+import { type Seeded, seeded } from '../../src/base/seeded.ts';
 import { Ledger } from '../../src/ledger/ledger.ts';
 import { recordsOfEdits } from '../../src/questions/explain/edits.ts';
 import { type Explained, explain } from '../../src/questions/explain/explain.ts';
-import { readObservation } from '../../src/questions/explain/observation.ts';
+import { type ObservedAccount, readObservation } from '../../src/questions/explain/observation.ts';
 import type { BookRecord } from '../../src/records/record.ts';
 import { type Level, levels, observationOf } from './observe.ts';
 import { type Plant, plants } from './plant.ts';
@@ -18,6 +18,8 @@ export interface Outcome {
   readonly told: string;
   /** Place of the first explanation that restores the true book, from 1; 0 where none does. */
   readonly place: number;
+  /** False where the observation shows only one of two mistakes: nobody could find the other. */
+  readonly isShown: boolean;
   readonly explained: Explained;
   /** The book with the mistake in it. */
   readonly book: Ledger;
@@ -45,24 +47,26 @@ export function* measurePairs(seed: number, howMany: number): Generator<Outcome>
     const [[one, first], [two, second]] = [random.pick(all), random.pick(all)];
     const planted = plantBoth(records, first, second, seeded(seed * 31 + each));
     if (planted === undefined) continue;
-    yield* outcomes(truth, planted.records, { sort: 'two at once', seed, told: `${one}; ${two}` });
+    const about = { sort: TWO, seed, told: `${one}; ${two}` };
+    yield* outcomes(truth, planted.records, about, Ledger.of(planted.between));
   }
 }
 
-function plantBoth(
-  records: readonly BookRecord[],
-  a: Plant,
-  b: Plant,
-  random: ReturnType<typeof seeded>,
-) {
+export const TWO = 'two at once';
+
+function plantBoth(records: readonly BookRecord[], a: Plant, b: Plant, random: Seeded) {
   const first = a(records, random);
-  return first === undefined ? undefined : b(first.records, random);
+  const both = first === undefined ? undefined : b(first.records, random);
+  if (first === undefined || both === undefined) return undefined;
+  return { records: both.records, between: first.records };
 }
 
+/** @param between the book with only the first of two mistakes in it */
 function* outcomes(
   truth: Ledger,
   records: readonly BookRecord[],
   about: { readonly sort: string; readonly seed: number; readonly told: string },
+  between?: Ledger,
 ): Generator<Outcome> {
   const book = Ledger.of(records);
   for (const level of levels) {
@@ -70,8 +74,22 @@ function* outcomes(
     if (!observed.ok) throw new Error(observed.refusal);
     const explained = explain(book, observed.value);
     if (Object.keys(explained.difference).length === 0) continue;
-    yield { ...about, level, book, explained, place: placeOfTruth(truth, records, explained) };
+    const isShown =
+      between === undefined ||
+      (showsIn(observed.value, truth, between) && showsIn(observed.value, between, book));
+    const place = placeOfTruth(truth, records, explained);
+    yield { ...about, level, book, explained, isShown, place };
   }
+}
+
+/** True where two books differ in what was looked at. */
+function showsIn(observed: readonly ObservedAccount[], one: Ledger, other: Ledger): boolean {
+  return observed.some(({ ledger, account }) => {
+    if (ledger === 'money')
+      return one.balances.moneyOf(account) !== other.balances.moneyOf(account);
+    const [a, b] = [one, other].map((each) => each.balances.linesOf(ledger, account));
+    return JSON.stringify(a) !== JSON.stringify(b);
+  });
 }
 
 /** Which explanation gives the true book's balances, all of them. */

@@ -1,25 +1,23 @@
-import type { Outcome } from './measure.ts';
+import { type Outcome, TWO } from './measure.ts';
 import { levels } from './observe.ts';
 
 /** Rates per sort and level as a table, then how the odds hold. */
-export function report(outcomes: readonly Outcome[]): string {
+export function report(all: readonly Outcome[]): string {
+  const outcomes = all.filter(({ isShown }) => isShown);
   const sorts = [...new Set(outcomes.map(({ sort }) => sort))];
   const heads = levels.map((level) => `${level}: n first three`.padStart(28)).join('');
   const lines = [`${''.padEnd(38)}${heads}`];
   for (const sort of [...sorts, 'all']) {
     const cells = levels.map((level) => {
       const own = outcomes.filter(
-        (each) =>
-          each.level === level && (sort === 'all' ? each.sort !== PAIRS : each.sort === sort),
+        (each) => each.level === level && (sort === 'all' ? each.sort !== TWO : each.sort === sort),
       );
       return rates(own).padStart(28);
     });
     lines.push(`${sort.padEnd(38)}${cells.join('')}`);
   }
-  return `${lines.join('\n')}\n\n${calibration(outcomes)}`;
+  return `${lines.join('\n')}\n\n${calibration(outcomes)}\n${unexplained(outcomes)}`;
 }
-
-const PAIRS = 'two at once';
 
 function rates(outcomes: readonly Outcome[]): string {
   if (outcomes.length === 0) return '-';
@@ -47,6 +45,20 @@ function calibration(outcomes: readonly Outcome[]): string {
     );
   }
   return `${lines.join('\n')}\n`;
+}
+
+/** How often nothing single is said, where one mistake was made and where two were. */
+function unexplained(outcomes: readonly Outcome[]): string {
+  const told = levels.map((level) => {
+    const at = outcomes.filter((each) => each.level === level);
+    const said = (own: readonly Outcome[]) =>
+      own.length === 0
+        ? '-'
+        : percent(own.filter(({ explained }) => explained.unexplained).length, own.length);
+    const one = said(at.filter(({ sort }) => sort !== TWO));
+    return `${level}: one mistake ${one}, two ${said(at.filter(({ sort }) => sort === TWO))}`;
+  });
+  return `nothing single explains it, said of\n${told.join('\n')}\n`;
 }
 
 function percent(part: number, all: number): string {

@@ -69,13 +69,31 @@ export function explain(
   if (situation.agrees) return { difference, explanations: [], unexplained: false };
   const search = new Search(situation);
   const check = new MendCheck(ledger, observed, day);
-  for (const count of [1, 2, 3] as const) {
-    if (count > mistakesMax) break;
-    const weighed = search.combinations(count);
-    const explanations = listed(weighed, otherwise(situation), check);
-    if (explanations.length > 0) return { difference, explanations, unexplained: count > 1 };
+  const other = otherwise(situation);
+  const singles = search.combinations(1);
+  const isSure = totalOf(singles) > other;
+  if (mistakesMax === 1 || isSure) {
+    const explanations = listed(singles, other, check);
+    return { difference, explanations, unexplained: explanations.length === 0 };
   }
-  return { difference, explanations: [], unexplained: true };
+  const pairs = search.combinations(2);
+  // A single mistake that is far less likely than two usual ones explains nothing.
+  const believable = totalOf(singles) * FAR_LESS < totalOf(pairs) ? [] : singles;
+  const found = listed(ranked([...believable, ...pairs]), other, check);
+  const unexplained = !found.some(({ mistakes }) => mistakes.length === 1);
+  if (found.length > 0 || mistakesMax === 2)
+    return { difference, explanations: found, unexplained };
+  const triples = listed(search.combinations(3), other, check);
+  const likely = triples.filter(({ odds }) => odds >= TRIPLE_ODDS_MIN);
+  return { difference, explanations: likely, unexplained: true };
+}
+
+const FAR_LESS = 30;
+/** Three at once are found for almost any difference; below these odds they say nothing. */
+const TRIPLE_ODDS_MIN = 0.01;
+
+function totalOf(weighed: readonly Weighed[]): number {
+  return weighed.reduce((sum, { weight }) => sum + weight, 0);
 }
 
 interface Weighed {
@@ -187,6 +205,10 @@ function mergedSame(weighed: readonly Weighed[]): Weighed[] {
     .map(([, each]) => each);
 }
 
+function ranked(weighed: readonly Weighed[]): Weighed[] {
+  return [...weighed].sort((a, b) => b.weight - a.weight);
+}
+
 /**
  * Weight of everything that is not looked for: goods that went missing, a miscount of the count
  * itself, a number keyed quite otherwise. The more that differs, and the more accounts agree on how,
@@ -196,24 +218,28 @@ function mergedSame(weighed: readonly Weighed[]): Weighed[] {
 function otherwise(situation: Situation): number {
   const { effects, difference } = situation;
   const accounts = new Set<string>();
-  const things = new Map<string, number>();
+  const units = new Map<string, number>();
+  let minor = 0;
   for (const place of difference.places) {
     const { ledger, account, product } = effects.places.at(place);
+    const amount = Math.abs(situation.offAt(place));
     accounts.add(`${ledger}:${account}`);
-    const thing = product === '' ? account : product;
-    things.set(thing, Math.abs(situation.offAt(place)));
+    if (ledger === 'money') minor = Math.max(minor, amount);
+    else units.set(product, Math.max(amount, units.get(product) ?? 0));
   }
+  if (units.size === 0) return ELSE_RECORD * (ELSE_MINOR / minor);
   const isShelf = accounts.size === 1 && accounts.has('stock:stockroom');
-  if (!isShelf) return ELSE_RECORD * ELSE_EACH ** Math.min(things.size, 4);
-  let weight = 1;
-  for (const units of things.values()) weight *= ELSE_SHELF / units ** 1.5;
+  let weight = isShelf ? 1 : ELSE_RECORD;
+  for (const off of units.values()) weight *= isShelf ? ELSE_SHELF / off ** 1.5 : ELSE_UNITS / off;
   return weight;
 }
 
 /** Goods that went or came without a record, a product; a record that is wrong in another way. */
 const ELSE_SHELF = 0.003;
 const ELSE_RECORD = 0.0005;
-const ELSE_EACH = 0.03;
+/** Chance of just so many units, times the units; of just such an amount, times the amount. */
+const ELSE_UNITS = 0.12;
+const ELSE_MINOR = 3;
 
 function listed(
   weighed: readonly Weighed[],

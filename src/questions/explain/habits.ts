@@ -72,7 +72,7 @@ const GOODS_PARTS: ReadonlySet<string> = new Set(['lines', 'out', 'back', 'damag
 /** How rounded an amount is: the largest of these that divides it. Minor units. */
 const ROUNDINGS: readonly number[] = [10_000, 5_000, 1_000, 500, 100, 50, 25, 10, 5, 1];
 /** Numbers of observations that what is usual everywhere is worth beside the book's own. */
-const PRIOR_WEIGHT = 20;
+const PRIOR_WEIGHT = { goods: 12, money: 4 } as const;
 /** What is usual before a book says otherwise: natural logarithms of units and of minor units. */
 const USUAL = { goods: { mean: 1.6, spread: 1 }, money: { mean: 8, spread: 1.5 } } as const;
 
@@ -107,7 +107,7 @@ class Numbers {
     if (!this.#isGoods)
       return smooth * this.#roundness(value, all, own === 1 ? without : undefined);
     const seen = (this.#counts.get(value) ?? 0) - (own === 1 && without === value ? 1 : 0);
-    return (seen + PRIOR_WEIGHT * smooth) / (all + PRIOR_WEIGHT);
+    return (seen + PRIOR_WEIGHT.goods * smooth) / (all + PRIOR_WEIGHT.goods);
   }
 
   likeness(value: number): number {
@@ -125,10 +125,11 @@ class Numbers {
   #curve(all: number, without: number | undefined): { mean: number; spread: number } {
     const usual = this.#isGoods ? USUAL.goods : USUAL.money;
     const left = without === undefined ? 0 : Math.log(without);
-    const weight = all + PRIOR_WEIGHT;
-    const mean = (this.#sum - left + PRIOR_WEIGHT * usual.mean) / weight;
+    const prior = this.#isGoods ? PRIOR_WEIGHT.goods : PRIOR_WEIGHT.money;
+    const weight = all + prior;
+    const mean = (this.#sum - left + prior * usual.mean) / weight;
     const square =
-      (this.#squares - left ** 2 + PRIOR_WEIGHT * (usual.mean ** 2 + usual.spread ** 2)) / weight;
+      (this.#squares - left ** 2 + prior * (usual.mean ** 2 + usual.spread ** 2)) / weight;
     return { mean, spread: Math.max(0.3, Math.sqrt(Math.max(0, square - mean ** 2))) };
   }
 

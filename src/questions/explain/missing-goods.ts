@@ -2,7 +2,7 @@ import type { Lines } from '../../records/fields.ts';
 import type { RecordOf } from '../../records/record.ts';
 import { type Adding, REASON } from './adding.ts';
 import { errorModel } from './error-model.ts';
-import { centsFrom, linesFrom, type Touched } from './readings.ts';
+import { centsFrom, linesFrom, type Touched, UNSEEN } from './readings.ts';
 
 /** A movement of goods or credit that should be in the book and is not. */
 export function missingGoods(adding: Adding): void {
@@ -24,6 +24,7 @@ function ofFamilies(adding: Adding): void {
       ['stock', `seller:${seller}`, 1],
       ['credit', `seller:${seller}`, 1],
       ['stock', 'stockroom', -1],
+      ...(adding.situation.isSellerSeen(seller) ? [] : [FROM_STOCKROOM]),
     ];
     adding.goods('handover', out, share, (lines) => ({ seller, lines }));
     adding.goods('return', turned(out), share, (lines) => ({ seller, lines }));
@@ -79,16 +80,14 @@ function passes(adding: Adding): void {
 }
 
 function ofSupplier(adding: Adding): void {
-  const into: Touched[] = [
-    ['stock', 'stockroom', 1],
-    ['stock', 'supplier', -1],
-  ];
+  const into: Touched[] = [['stock', 'stockroom', 1], ['stock', 'supplier', -1], TO_STOCKROOM];
   adding.goods('delivery', into, 1, (lines) => ({ lines }));
   const neighbours = [...adding.situation.ledger.setup.neighbours.keys()];
   for (const neighbour of neighbours) {
     const swap: Touched[] = [
       ['stock', 'stockroom', 1],
       ['stock', `neighbour:${neighbour}`, -1],
+      TO_STOCKROOM,
     ];
     const share = 1 / neighbours.length;
     adding.goods('swap-in', swap, share, (lines) => ({ neighbour, lines }));
@@ -181,6 +180,7 @@ function stalls(adding: Adding): void {
       ['credit', `pool:stall:${stall}`, 1],
       ['stock', 'stall-sold', 1],
       ['stock', 'stockroom', -1],
+      FROM_STOCKROOM,
     ];
     for (const sold of linesFrom(adding.situation, touched)) stallClose(adding, stall, date, sold);
   }
@@ -198,19 +198,30 @@ function stallClose(adding: Adding, stall: string, date: string, sold: Lines): v
     out[product] = (out[product] ?? 0) + units;
   }
   const cards = off('cards');
-  const takings = Math.max(0, adding.valueOf(sold, date) - cards);
-  const counted = situation.off('money', 'cashbox');
-  // Less in the box than the book says can only be a float that stayed out, or another mistake.
-  const float = Math.max(0, -counted);
-  const cash = situation.isSeen('money', 'cashbox') ? Math.max(0, counted) : takings;
   const paidout = off('fees');
-  const says = { stall, date, out, back: {}, float, cash, cards, cheques: 0 };
   const extras = {
     ...(Object.keys(damaged).length === 0 ? {} : { damaged }),
     ...(paidout === 0 ? {} : { paidout }),
   };
-  const chance = STALL_CHANCE * adding.habits.chanceOfLines('stall-close', sold);
-  adding.add('stall-close', { ...says, ...extras }, chance, stall);
+  const readings = cashReadings(adding, adding.valueOf(sold, date) - cards);
+  const usual = STALL_CHANCE * adding.habits.chanceOfLines('stall-close', sold);
+  for (const counted of readings) {
+    // Less in the box than the book says can only be a float that stayed out, or another mistake.
+    const [cash, float] = [Math.max(0, counted), Math.max(0, -counted)];
+    const says = { stall, date, out, back: {}, float, cash, cards, cheques: 0 };
+    adding.add('stall-close', { ...says, ...extras }, usual / readings.size, stall);
+  }
+}
+
+/** What a stall may have brought in cash: by the box, by the box less other payments, by price. */
+function cashReadings({ situation }: Adding, byPrice: number): Set<number> {
+  if (!situation.isSeen('money', 'cashbox')) return new Set([Math.max(0, byPrice)]);
+  const inBox = situation.off('money', 'cashbox');
+  const paid = situation.sellers.reduce(
+    (sum, seller) => sum + situation.off('money', `owed:${seller}`),
+    0,
+  );
+  return new Set([inBox, inBox + paid, Math.max(0, byPrice)]);
 }
 
 /** A pool that was shared out on paper and not in the book. */
@@ -230,6 +241,8 @@ function shareouts(adding: Adding): void {
   }
 }
 
+const TO_STOCKROOM: Touched = ['stock', UNSEEN, 1];
+const FROM_STOCKROOM: Touched = ['stock', UNSEEN, -1];
 const UNKNOWN = 'not known';
 /** Chances, all assumed: gift units that were paid for were given and not recorded. */
 const PAID_GIFT_CHANCE = 0.2;

@@ -5,6 +5,12 @@ import type { Situation } from './situation.ts';
 /** An account that a missing record would have moved, and which way. */
 export type Touched = readonly [ledger: LedgerName, account: string, sign: 1 | -1];
 
+/**
+ * Stands for all stock accounts that nobody looked at, as one: what came from them in all is what
+ * the accounts that were looked at have more in all.
+ */
+export const UNSEEN = '*';
+
 /** Differing products beyond which parts of a difference are not tried one by one. */
 const PARTS_MAX = 12;
 
@@ -18,9 +24,9 @@ export function linesFrom(situation: Situation, touched: readonly Touched[]): Li
     if (entries.length > 0) found.set(entries.join(' '), Object.fromEntries(entries));
   };
   for (const [ledger, account, sign] of touched) {
-    if (!situation.isOff(ledger, account)) continue;
+    if (account !== UNSEEN && !situation.isOff(ledger, account)) continue;
     const off = situation.products
-      .map((product) => [product, sign * situation.off(ledger, account, product)] as const)
+      .map((product) => [product, sign * offAt(situation, ledger, account, product)] as const)
       .filter(([, units]) => units > 0);
     note(off);
     if (off.length > PARTS_MAX) continue;
@@ -30,6 +36,12 @@ export function linesFrom(situation: Situation, touched: readonly Touched[]): Li
     }
   }
   return [...found.values()];
+}
+
+function offAt(situation: Situation, ledger: LedgerName, account: string, product: string): number {
+  return account === UNSEEN
+    ? situation.fromUnseen(product)
+    : situation.off(ledger, account, product);
 }
 
 /** Minor units that a missing record may have had, read off the money accounts it would move. */

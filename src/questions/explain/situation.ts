@@ -25,6 +25,7 @@ export class Situation {
   readonly products: readonly string[];
   readonly sellers: readonly string[];
   readonly #amounts = new Map<number, number>();
+  readonly #fromUnseen = new Map<string, number>();
   readonly #hotProducts = new Set<string>();
   readonly #hotAccounts = new Set<string>();
   readonly #seenAccounts = new Set<string>();
@@ -53,6 +54,11 @@ export class Situation {
   off(ledger: LedgerName, account: string, product = ''): number {
     const place = this.effects.places.numberOf(ledger, account, product);
     return place === undefined ? 0 : (this.#amounts.get(place) ?? 0);
+  }
+
+  /** Units that came, in all, into the stock accounts that were looked at. */
+  fromUnseen(product: string): number {
+    return this.#fromUnseen.get(product) ?? 0;
   }
 
   offAt(place: number): number {
@@ -102,6 +108,9 @@ export class Situation {
         this.#amounts.set(place, amount);
         this.#hotAccounts.add(name);
         if (product !== '') this.#hotProducts.add(product);
+        if (each.ledger === 'stock') {
+          this.#fromUnseen.set(product, this.fromUnseen(product) + amount);
+        }
       }
     }
   }
