@@ -53,10 +53,20 @@ export class PaperPrinter {
 
   /** Every paper starts on a sheet of its own, also where sheets are printed on both sides. */
   printSheaf(sheaf: Sheaf, size: PaperSize): Printed {
+    // Counting pages costs a second round of typesetting, and most papers are one page.
+    const isAlone = sheaf.papers.length === 1;
+    const printed = this.#typeset(sheaf, size, isAlone);
+    if (!isAlone || !printed.ok || printed.value.pages === 1) return printed;
+    return this.#typeset(sheaf, size, false);
+  }
+
+  /** @param isOnePage what the feet of pages say; the paper may turn out to be longer */
+  #typeset(sheaf: Sheaf, size: PaperSize, isOnePage: boolean): Printed {
     const { json, needsHan, replaced } = printable({
       title: sheaf.title,
       language: sheaf.papers[0]?.language ?? '',
       size: SIZES[size],
+      isOnePage,
       papers: sheaf.papers.map(laidOut),
     });
     const compiler = this.#compilerFor(needsHan);
