@@ -37,8 +37,8 @@ if (!isDeepStrictEqual(accounts, Ledger.of(records).balances.toAccounts())) {
 const [parseMs, foldMs] = [median(parse.slice(WARM_FROM)), median(fold.slice(WARM_FROM))];
 say(`${records.length} records in Chromium ${browser.version()}, median of ${RUNS - WARM_FROM}`);
 say(`machine: ${availableParallelism()} cores, load ${(loadavg()[0] ?? 0).toFixed(1)}`);
-say(`JSON.parse alone   ${parseMs.toFixed(1)} ms (first ${(parse[0] ?? 0).toFixed(1)} ms)`);
-say(`fold to balances   ${foldMs.toFixed(1)} ms (first ${(fold[0] ?? 0).toFixed(1)} ms)`);
+say(`JSON.parse alone   ${told(parse, parseMs)}`);
+say(`fold to balances   ${told(fold, foldMs)}`);
 say(`${(foldMs / parseMs).toFixed(2)} times JSON.parse alone`);
 say(`goal ${GOAL_MS} ms: ${foldMs <= GOAL_MS ? 'met' : 'missed'}`);
 if (foldMs > GOAL_MS) process.exitCode = 1;
@@ -66,6 +66,12 @@ async function bundled(): Promise<string> {
 
 function median(times: readonly number[]): number {
   return times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] ?? 0;
+}
+
+/** On a busy machine the fastest run says more than the median. */
+function told(times: readonly number[], middle: number): string {
+  const [first, fastest] = [times[0] ?? 0, Math.min(...times)];
+  return `${middle.toFixed(1)} ms (fastest ${fastest.toFixed(1)}, first ${first.toFixed(1)})`;
 }
 
 function say(line: string): void {

@@ -11,8 +11,10 @@ import { useEffect, useRef } from 'preact/hooks';
  *
  * @param opened the words (or the label) of the button whose form is open; undefined while none is
  */
-export function useFocusBack(opened: string | undefined): RefObject<HTMLDivElement | null> {
-  const within = useRef<HTMLDivElement>(null);
+export function useFocusBack<E extends HTMLElement = HTMLDivElement>(
+  opened: string | undefined,
+): RefObject<E | null> {
+  const within = useRef<E>(null);
   const before = useRef(opened);
   useEffect(() => {
     const was = before.current;

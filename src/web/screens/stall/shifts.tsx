@@ -10,6 +10,7 @@ import { Field } from '../../parts/field.tsx';
 import { ErrorSummary, type FieldError } from '../../parts/notice.tsx';
 import { SellerPicker } from '../../parts/pickers.tsx';
 import { useSaving } from '../../parts/saving.ts';
+import { useFocusBack } from '../../parts/use-focus-back.ts';
 import { contentOf } from '../../undo.ts';
 
 interface ShiftTyped {
@@ -23,8 +24,10 @@ export function Shifts({ stall }: { readonly stall: RecordOf<'stall'> }) {
   const { ledger } = useBook();
   const closed = useClosed();
   const [editing, setEditing] = useState(false);
+  const words = stall.shifts.length === 0 ? 'Add shifts' : 'Edit shifts';
+  const within = useFocusBack<HTMLElement>(editing ? words : undefined);
   return (
-    <section aria-labelledby="shifts">
+    <section aria-labelledby="shifts" ref={within}>
       <h2 id="shifts">Shifts</h2>
       {editing ? (
         <ShiftsForm stall={stall} onDone={() => setEditing(false)} />
@@ -41,11 +44,7 @@ export function Shifts({ stall }: { readonly stall: RecordOf<'stall'> }) {
               </li>
             ))}
           </ul>
-          {closed === undefined && (
-            <Button onClick={() => setEditing(true)}>
-              {stall.shifts.length === 0 ? 'Add shifts' : 'Edit shifts'}
-            </Button>
-          )}
+          {closed === undefined && <Button onClick={() => setEditing(true)}>{words}</Button>}
         </>
       )}
     </section>

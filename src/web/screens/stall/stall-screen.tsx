@@ -9,6 +9,7 @@ import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { PaperLinks } from '../../parts/paper-links.tsx';
 import { StateMark } from '../../parts/state-mark.tsx';
+import { useFocusBack } from '../../parts/use-focus-back.ts';
 import type { ScreenProps } from '../../routes.ts';
 import { ClosedDifference } from '../stalls/closed-difference.tsx';
 import { stallStates } from '../stalls/stall-words.ts';
@@ -39,6 +40,7 @@ function Stall({ standing }: { readonly standing: StallStanding }) {
   const { ledger } = useBook();
   const { stall, state, closes, shareouts } = standing;
   const [editing, setEditing] = useState(false);
+  const within = useFocusBack<HTMLElement>(editing ? 'Edit' : undefined);
   const { mark, word } = stallStates[state];
   const close = closes.at(-1);
   return (
@@ -57,7 +59,7 @@ function Stall({ standing }: { readonly standing: StallStanding }) {
         heat, lift cases with two, cash with adults only and never in sight.
       </p>
       <Shifts stall={stall} />
-      <section aria-labelledby="settle">
+      <section aria-labelledby="settle" ref={within}>
         <h2 id="settle">{close === undefined ? 'Settle the stall' : 'Settled'}</h2>
         {closes.length > 1 && (
           <Notice tone="stop" title={`This stall was settled ${closes.length} times.`}>
