@@ -13,6 +13,7 @@ import { MendCheck } from './mend-check.ts';
 import { missingGoods } from './missing-goods.ts';
 import { missingMoney } from './missing-money.ts';
 import { differenceOf, type ObservedAccount } from './observation.ts';
+import { otherwise } from './otherwise.ts';
 import { Situation } from './situation.ts';
 import { tooMany } from './too-many.ts';
 import { wrongNames } from './wrong-names.ts';
@@ -208,38 +209,6 @@ function mergedSame(weighed: readonly Weighed[]): Weighed[] {
 function ranked(weighed: readonly Weighed[]): Weighed[] {
   return [...weighed].sort((a, b) => b.weight - a.weight);
 }
-
-/**
- * Weight of everything that is not looked for: goods that went missing, a miscount of the count
- * itself, a number keyed quite otherwise. The more that differs, and the more accounts agree on how,
- * the less likely it is that something else came to just this difference. Assumed, and held against
- * the seeded mistakes.
- */
-function otherwise(situation: Situation): number {
-  const { effects, difference } = situation;
-  const accounts = new Set<string>();
-  const units = new Map<string, number>();
-  let minor = 0;
-  for (const place of difference.places) {
-    const { ledger, account, product } = effects.places.at(place);
-    const amount = Math.abs(situation.offAt(place));
-    accounts.add(`${ledger}:${account}`);
-    if (ledger === 'money') minor = Math.max(minor, amount);
-    else units.set(product, Math.max(amount, units.get(product) ?? 0));
-  }
-  if (units.size === 0) return ELSE_RECORD * (ELSE_MINOR / minor);
-  const isShelf = accounts.size === 1 && accounts.has('stock:stockroom');
-  let weight = isShelf ? 1 : ELSE_RECORD;
-  for (const off of units.values()) weight *= isShelf ? ELSE_SHELF / off ** 1.5 : ELSE_UNITS / off;
-  return weight;
-}
-
-/** Goods that went or came without a record, a product; a record that is wrong in another way. */
-const ELSE_SHELF = 0.003;
-const ELSE_RECORD = 0.0005;
-/** Chance of just so many units, times the units; of just such an amount, times the amount. */
-const ELSE_UNITS = 0.12;
-const ELSE_MINOR = 3;
 
 function listed(
   weighed: readonly Weighed[],
