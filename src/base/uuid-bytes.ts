@@ -9,6 +9,8 @@ const DIGITS = new Int8Array(256).fill(-1);
 for (let value = 0; value < 16; value += 1) DIGITS[value.toString(16).charCodeAt(0)] = value;
 
 export const UUID_LENGTH = 36;
+/** A byte that is no digit, for letters beyond ASCII. */
+const NO_DIGIT = 255;
 
 /** Reads the id at a place into four numbers; false where there is none in lower case. */
 export function readUuid(bytes: Uint8Array, at: number, into: Int32Array): boolean {
@@ -34,6 +36,15 @@ export function readUuid(bytes: Uint8Array, at: number, into: Int32Array): boole
   into[2] = (variant << 16) | d;
   into[3] = (e << 16) | f;
   return true;
+}
+
+const TEXT = new Uint8Array(UUID_LENGTH);
+
+/** Reads the id that a text is, as readUuid does. */
+export function readUuidText(text: string, into: Int32Array): boolean {
+  if (text.length !== UUID_LENGTH) return false;
+  for (let at = 0; at < UUID_LENGTH; at += 1) TEXT[at] = Math.min(text.charCodeAt(at), NO_DIGIT);
+  return readUuid(TEXT, 0, into);
 }
 
 /** The id as text, from its four numbers. */

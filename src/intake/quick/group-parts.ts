@@ -30,7 +30,11 @@ export function listPart(each: Part): Part {
       if (!each.isLeftOut) tape.set(countAt, count);
       return true;
     },
-    value: (from) => Array.from({ length: from.next() }, () => each.value(from)),
+    value: (from) => {
+      const list: unknown[] = [];
+      for (let left = from.next(); left > 0; left -= 1) list.push(each.value(from));
+      return list;
+    },
   };
 }
 

@@ -16,17 +16,24 @@ export class Layout {
   readonly names: readonly string[];
   /** True where all fields are there that must be. */
   readonly isComplete: boolean;
+  /** The fields that stand on the tape, in their order there. */
+  readonly kept: readonly Field[];
+  /** The names of fields of the kind that do not stand on the tape. */
+  readonly missing: readonly string[];
   readonly #next = new Map<string, Layout>();
   /** The layout that came after this one last. */
   guess: Layout | undefined;
-  #kept: readonly Field[] | undefined;
-  #missing: readonly string[] | undefined;
 
   constructor(number: number, form?: KindForm, field?: Field, names: readonly string[] = []) {
     this.number = number;
     this.form = form;
     this.field = field;
     this.names = names;
+    const fields = form?.fields ?? [];
+    this.kept = names.flatMap((name) => fields.find(isKept(name)) ?? []);
+    this.missing = fields
+      .filter((each) => !ALWAYS.has(each.name) && !this.kept.includes(each))
+      .map((each) => each.name);
     this.isComplete = form?.required.every((name) => names.includes(name)) ?? false;
   }
 
@@ -41,20 +48,6 @@ export class Layout {
     if (known === undefined) this.#next.set(key, next);
     this.guess = next;
     return next;
-  }
-
-  /** The fields that stand on the tape, in their order there. */
-  get kept(): readonly Field[] {
-    this.#kept ??= this.names.flatMap((name) => this.form?.fields.find(isKept(name)) ?? []);
-    return this.#kept;
-  }
-
-  /** The names of fields of the kind that do not stand on the tape. */
-  get missing(): readonly string[] {
-    this.#missing ??= (this.form?.fields ?? [])
-      .filter((field) => !ALWAYS.has(field.name) && !this.kept.includes(field))
-      .map((field) => field.name);
-    return this.#missing;
   }
 }
 

@@ -1,5 +1,5 @@
 import { assert } from '../../base/assert.ts';
-import { readUuid } from '../../base/uuid-bytes.ts';
+import { readUuidText } from '../../base/uuid-bytes.ts';
 import { UuidTable } from '../../base/uuid-table.ts';
 import {
   type BookRecord,
@@ -11,7 +11,6 @@ import {
 import type { RecordLook } from './record-look.ts';
 
 const RECORDS_FIRST = 4096;
-const encoder = new TextEncoder();
 
 interface Told {
   readonly kind: Kind;
@@ -63,9 +62,9 @@ export class QuickRecords {
 
   /** The place of an id; -1 where it is not there. */
   placeOf(id: string): number {
-    const isPlain = readUuid(encoder.encode(id), 0, this.#id);
-    const [a = 0, b = 0, c = 0, d = 0] = this.#id;
-    return isPlain ? this.#ids.placeOf(a, b, c, d) : -1;
+    const isPlain = readUuidText(id, this.#id);
+    const id4 = this.#id;
+    return isPlain ? this.#ids.placeOf(id4[0] ?? 0, id4[1] ?? 0, id4[2] ?? 0, id4[3] ?? 0) : -1;
   }
 
   /** The places of set-up and removals. */
@@ -95,7 +94,7 @@ export class QuickRecords {
 
   /** Adds a record that was read the slow way; false where its id is there, or in upper case. */
   addWhole(record: BookRecord): boolean {
-    if (!readUuid(encoder.encode(record.id), 0, this.#id)) return false;
+    if (!readUuidText(record.id, this.#id)) return false;
     if (!this.#addId(this.#id)) return false;
     this.#wholes.push(record);
     this.#keep(-this.#wholes.length);

@@ -4,7 +4,7 @@ import { UUID_LENGTH } from '../../base/uuid-bytes.ts';
 import type { Claimant, Kind } from '../../records/record.ts';
 import { BYTE, type LineBytes } from './line-bytes.ts';
 import type { Part } from './part.ts';
-import { passUuid, recordIdPart, textPart, WordTest } from './text-parts.ts';
+import { passUuid, textPart, WordTest } from './text-parts.ts';
 
 /**
  * What every record has, and where it stands in the line that was looked at last: few records need
@@ -61,13 +61,14 @@ export class RecordMarks {
     });
   }
 
+  /** What is claimed is kept with the claims; on the tape it is only there or not. */
   #claimPart(): Part {
-    const part = recordIdPart();
+    const claimed = new Int32Array(4);
     const look = (line: LineBytes): boolean => {
       this.#claimAt = line.at + 1;
-      return part.look(line);
+      return passUuid(line, claimed);
     };
-    return { ...part, look };
+    return { isLeftOut: false, look, value: () => CLAIMED };
   }
 
   #instantPart(): Part {
@@ -80,6 +81,8 @@ export class RecordMarks {
   }
 }
 
+/** Stands in a record for the id that it replaces or voids. */
+const CLAIMED = 'claimed';
 const decoder = new TextDecoder();
 const INSTANT_LENGTH = '2027-02-01T18:00:00.000Z'.length;
 const DAY_LENGTH = 10;
