@@ -88,21 +88,36 @@ describe('a stall is settled and shared out', () => {
     expect(await close()).toMatchObject({ cheques: 450, replaces: first?.id });
   });
 
-  it('refuses to share more than there is, then shares evenly', async () => {
+  it('is filled in by the fair share at once, and shared around what is typed', async () => {
     const { page } = app;
-    await page.getByLabel('Ada M., Wildflower honey').fill('8');
+    const ada = page.getByLabel('Ada M., Wildflower honey', { exact: true });
+    const tobi = page.getByLabel('Tobi A., Wildflower honey', { exact: true });
+    expect(Number(await ada.inputValue()) + Number(await tobi.inputValue())).toBe(7);
+    await ada.fill('8');
+    await page.getByText('8 locked, the pool has 7. Lower or unlock 1.').waitFor();
     await page.getByText('1 too much').waitFor();
     await page.getByRole('button', { name: 'Save the share-out' }).click();
-    await page.getByRole('alert').getByText('more given than there is').waitFor();
-    await page.getByRole('button', { name: 'Start from an even share' }).click();
-    expect(await page.getByLabel('Ada M., Wildflower honey').inputValue()).toBe('4');
+    await page.getByRole('alert').getByText('8 locked, the pool has 7').waitFor();
+    await ada.fill('5');
+    expect(await tobi.inputValue()).toBe('2');
+    const lock = page.getByRole('button', { name: 'Lock Ada M., Wildflower honey' });
+    expect(await lock.getAttribute('aria-pressed')).toBe('true');
     expect(await axeFindings(page)).toEqual([]);
     expect((await reflowAt320(page)).overflow).toBe(0);
+  });
+
+  it('lets go of a lock, and saves what stands', async () => {
+    const { page } = app;
+    await page.getByRole('button', { name: 'Lock Ada M., Wildflower honey' }).click();
+    const ada = Number(
+      await page.getByLabel('Ada M., Wildflower honey', { exact: true }).inputValue(),
+    );
+    expect(Math.abs(ada - 3.5)).toBeLessThanOrEqual(1.5);
     await page.getByRole('button', { name: 'Save the share-out' }).click();
     await page.getByText('0 units not yet shared').waitFor();
     expect((await recordsOf(app, 'shareout')).at(-1)).toMatchObject({
       pool: 'stall:quay',
-      lines: { ada: { honey: 4 }, tobi: { honey: 3 } },
+      lines: { ada: { honey: ada }, tobi: { honey: 7 - ada } },
     });
     expect(app.complaints).toEqual([]);
   });

@@ -11,6 +11,7 @@ const season: PlannedRecord[] = [
     ends: '2027-04-04',
     group: 'Wrenfield Young Rowers',
     ask: 'Jo Penrose',
+    sharing: { weights: 'minutes', method: 'remainder', lift: true },
     deadlines: [
       { deadline: 'orders', name: 'First orders handed in', date: '2027-02-04' },
       { deadline: 'debit-1', name: 'First debit by the supplier', date: '2027-03-05' },

@@ -294,6 +294,8 @@ export const weeks7To9: readonly PlannedDay[] = [
       { kind: 'choice', seller: 'chidera', level: 'bottle', choice: 'Blue' },
       { kind: 'choice', seller: 'petr', level: 'bottle', choice: 'Green' },
       { kind: 'choice', seller: 'rui', level: 'bottle', choice: 'Blue' },
+      // Otto's family does without the patch.
+      { kind: 'choice', seller: 'otto', level: 'patch', choice: 'none' },
     ],
   },
   {

@@ -2,6 +2,7 @@ import type { Ledger } from '../ledger/ledger.ts';
 import { priceOfLines } from '../ledger/posting.ts';
 import type { MovementRecord, RecordOf } from '../records/record.ts';
 import type { CreditParts } from './closing/closing-item.ts';
+import { goodsToBring } from './goods-to-bring.ts';
 
 /**
  * Tells apart why a seller's account is in credit. The three parts add up to the credit.
@@ -50,53 +51,18 @@ function giftsNotRecorded(
   return Math.max(0, value);
 }
 
-/**
- * Minor units of goods in orders paid online that the seller brings, where no goods went out to the
- * seller on or after the order's day to fill them. Goods out fill the oldest order first.
- */
+/** Minor units of goods in orders paid online that the seller brings and has not taken over. */
 function goodsNotHandedOver(
   ledger: Ledger,
   seller: string,
   movements: readonly MovementRecord[],
 ): number {
-  const waiting = new Map<string, { units: number; date: string }[]>();
-  for (const record of movements) {
-    if (record.kind === 'online' && record.sent === 'hand' && record.seller === seller) {
-      for (const product in record.lines) {
-        const queue = waiting.get(product) ?? [];
-        queue.push({ units: record.lines[product] ?? 0, date: record.date });
-        waiting.set(product, queue);
-      }
-    } else {
-      fillOrders(waiting, goodsIn(record, seller));
-    }
-  }
+  const waiting = goodsToBring(seller, movements);
   let value = 0;
   for (const [product, queue] of waiting) {
     for (const order of queue) value += order.units * ledger.priceOn(product, order.date);
   }
   return value;
-}
-
-function fillOrders(
-  waiting: Map<string, { units: number; date: string }[]>,
-  lines: Readonly<Record<string, number>>,
-): void {
-  for (const product in lines) {
-    let units = lines[product] ?? 0;
-    for (const order of waiting.get(product) ?? []) {
-      const filled = Math.min(order.units, units);
-      order.units -= filled;
-      units -= filled;
-    }
-  }
-}
-
-/** Goods that come to a seller with a record. */
-function goodsIn(record: MovementRecord, seller: string): Readonly<Record<string, number>> {
-  if (record.kind === 'handover' && record.seller === seller) return record.lines;
-  if (record.kind === 'pass' && record.to === seller) return record.lines;
-  return {};
 }
 
 function handOrders(seller: string, movements: readonly MovementRecord[]): RecordOf<'online'>[] {

@@ -1,4 +1,5 @@
 import type { Ledger } from '../ledger/ledger.ts';
+import { NO_PRIZE } from '../records/no-prize.ts';
 import { type BookRecord, isMovement } from '../records/record.ts';
 import { largestAmount } from './largest-amount.ts';
 import { movedBy } from './moved-by.ts';
@@ -26,6 +27,7 @@ function setupRefusal(ledger: Ledger, record: BookRecord): Refusal | undefined {
 
 function choiceRefusal(ledger: Ledger, record: BookRecord): Refusal | undefined {
   if (record.kind !== 'choice') return undefined;
+  if (record.choice === NO_PRIZE) return undefined;
   const level = ledger.setup.levels.get(record.level);
   if (level?.choices?.includes(record.choice)) return undefined;
   const offered = level?.choices?.join(', ') ?? 'nothing to choose';

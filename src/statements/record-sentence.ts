@@ -2,6 +2,7 @@ import type { Ledger } from '../ledger/ledger.ts';
 import { priceOfLines, soldAtStall, takingsAtStall } from '../ledger/posting.ts';
 import type { Setup } from '../ledger/setup.ts';
 import type { Lines } from '../records/fields.ts';
+import { NO_PRIZE } from '../records/no-prize.ts';
 import type { BookRecord, Kind, RecordOf } from '../records/record.ts';
 import { productName, sellerName, stallName } from './account-name.ts';
 import { dayText } from './day-text.ts';
@@ -122,7 +123,8 @@ const sentences: { readonly [K in Kind]: Say<K> } = {
     `${r.starts.slice(11)} to ${r.ends.slice(11)}`,
   level: (r) => `Prize step at ${unitsText(r.units)} units: ${r.prize}`,
   choice: (r, tell) =>
-    `Prize choice of ${tell.seller(r.seller)}: ${r.choice} ` +
+    `Prize choice of ${tell.seller(r.seller)}: ` +
+    `${r.choice === NO_PRIZE ? 'no prize' : r.choice} ` +
     `(${tell.setup.levels.get(r.level)?.prize ?? r.level})`,
   proceeds: (r, tell) =>
     `Proceeds: ${proceedsSteps(r, tell)} units` +

@@ -61,6 +61,14 @@ const routes: readonly Route[] = [
     load: async () => (await import('./screens/stall/stall-screen.tsx')).StallScreen,
   },
   {
+    path: '/pools/:pool',
+    load: async () => (await import('./screens/share/pool-screen.tsx')).PoolScreen,
+  },
+  {
+    path: '/pools/:pool/lift',
+    load: async () => (await import('./screens/share/lift-screen.tsx')).LiftScreen,
+  },
+  {
     path: '/count',
     load: async () => (await import('./screens/count/count-screen.tsx')).CountScreen,
   },

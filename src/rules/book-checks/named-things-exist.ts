@@ -1,5 +1,6 @@
 import { fieldPath, saidOf } from '../../intake/finding.ts';
 import type { FindingList } from '../../intake/finding-list.ts';
+import { NO_PRIZE } from '../../records/no-prize.ts';
 import type { BookRecord, RecordOf } from '../../records/record.ts';
 import { tables, WORDS } from '../named-things.ts';
 import { eachNamed, type NamedThing } from '../references.ts';
@@ -94,6 +95,7 @@ function choiceIsOffered(
   record: RecordOf<'choice'>,
   findings: FindingList,
 ): void {
+  if (record.choice === NO_PRIZE) return;
   const level = book.ledger.setup.levels.get(record.level);
   if (level === undefined || level.choices?.includes(record.choice)) return;
   const offered = level.choices?.join(', ') ?? '';

@@ -63,7 +63,7 @@ function Left({ item, words }: { readonly item: ClosingItem; readonly words: str
 function attentionLink(item: string, records: readonly string[]): string {
   if (item.startsWith('owed:')) return `/accounts/money/${item}`;
   if (item.startsWith('stall:')) return `/stalls/${item.slice('stall:'.length)}`;
-  if (item.startsWith('pool:')) return `/accounts/credit/${item}`;
+  if (item.startsWith('pool:')) return `/pools/${item.slice('pool:'.length)}`;
   if (item === 'stockroom-counted') return '/count';
   if (item === 'stockroom' || item === 'cashbox' || item === 'cards' || item === 'supplier') {
     return `/places/${item}`;

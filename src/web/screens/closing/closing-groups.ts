@@ -69,10 +69,10 @@ export function nextLinks(
   return links[item.next] ?? [];
 }
 
-/** A stall's pool is shared on the stall's own page. */
+/** A stall's pool is shared on the stall's own page, the others have one each. */
 function sharing(item: string): string {
   const stall = /^(?:pool:)?stall:(.+)$/.exec(item)?.[1];
   return stall === undefined
-    ? `/add/shareout?pool=${item.slice('pool:'.length)}`
+    ? `/pools/${item.slice('pool:'.length)}`
     : `/stalls/${stall}`;
 }

@@ -12,6 +12,7 @@ import { PrizeStepsPart } from './prize-steps-part.tsx';
 import { ProceedsPart } from './proceeds-part.tsx';
 import { SeasonPart } from './season-part.tsx';
 import { SellersPart } from './sellers-part.tsx';
+import { SharingPart } from './sharing-part.tsx';
 import { StallsPart } from './stalls-part.tsx';
 
 const PARTS: Readonly<Record<string, readonly [title: string, part: ComponentType]>> = {
@@ -22,6 +23,7 @@ const PARTS: Readonly<Record<string, readonly [title: string, part: ComponentTyp
   hosts: ['Host shops', HostsPart],
   neighbours: ['Neighbour groups', NeighboursPart],
   stalls: ['Stalls', StallsPart],
+  sharing: ['Sharing rule', SharingPart],
   'prize-steps': ['Prize steps', PrizeStepsPart],
   proceeds: ['Proceeds steps', ProceedsPart],
   holds: ['Stop-sales', HoldsPart],

@@ -25,6 +25,12 @@ export function SetUpScreen() {
     ['/set-up/sellers', 'Sellers', `${active} active of ${setup.sellers.size}`],
     ['/products', 'Products and prices', `${setup.products.size}`],
     ['/set-up/stalls', 'Stalls', `${setup.stalls.size}`],
+    [
+      '/set-up/sharing',
+      'Sharing rule',
+      `${season?.sharing?.weights === 'even' ? 'evenly' : 'by minutes worked'}, lifts ` +
+        `${season?.sharing?.lift === true ? 'on' : 'off'}`,
+    ],
     ['/set-up/hosts', 'Host shops', `${setup.hosts.size}`],
     ['/set-up/neighbours', 'Neighbour groups', `${setup.neighbours.size}`],
     ['/set-up/prize-steps', 'Prize steps', `${setup.levels.size}`],

@@ -1,0 +1,94 @@
+import { useState } from 'preact/hooks';
+import { liftAllowed } from '../../../questions/share/lift-allowed.ts';
+import type { RecordOf } from '../../../records/record.ts';
+import { LIFT_WHY, liftAllowedWords } from '../../../statements/lift-words.ts';
+import { useBook } from '../../book.ts';
+import { contentOf } from '../../undo.ts';
+import { type FieldSpec, FieldsForm } from './fields-form.tsx';
+import { Reading } from './reading.ts';
+
+const FIELDS: readonly FieldSpec[] = [
+  {
+    name: 'weights',
+    label: 'A stall’s units are shared by',
+    kind: 'select',
+    options: [
+      { value: 'minutes', words: 'minutes worked' },
+      { value: 'even', words: 'evenly among those who worked' },
+    ],
+    hint: 'Posted orders and gift units go evenly to all active sellers.',
+  },
+  {
+    name: 'method',
+    label: 'Rule for whole units',
+    kind: 'select',
+    options: [
+      { value: 'remainder', words: 'nearest to due, carried on' },
+      { value: 'divisor', words: 'divisor rule, each pool alone' },
+      { value: 'rota', words: 'one by one in turn' },
+    ],
+    hint:
+      'Nearest to due: what rounding took from a seller in one share-out comes back in a later ' +
+      'one, so that nobody is always the one who is rounded down.',
+  },
+  {
+    name: 'lift',
+    label: 'Pools may go where they reach goals and prize steps',
+    kind: 'check',
+    hint: LIFT_WHY,
+  },
+];
+
+/** How pooled credit is shared: the group's own rule, decided once and before the first stall. */
+export function SharingPart() {
+  const { ledger } = useBook();
+  const { season } = ledger.setup;
+  if (season === undefined) {
+    return (
+      <p>
+        Set up the <a href="/set-up/season">season</a> first.
+      </p>
+    );
+  }
+  return (
+    <>
+      <SharingForm season={season} />
+      <p class="soft">{liftAllowedWords(liftAllowed(ledger))}</p>
+      <p class="soft">Credit counts towards prizes and is never money.</p>
+    </>
+  );
+}
+
+function SharingForm({ season }: { readonly season: RecordOf<'season'> }) {
+  const [saved, setSaved] = useState(0);
+  const { weights = 'minutes', method = 'remainder', lift = false } = season.sharing ?? {};
+  return (
+    <FieldsForm
+      key={`sharing-${saved}`}
+      title="Sharing rule"
+      fields={FIELDS}
+      start={{ weights, method, lift: lift ? 'yes' : '' }}
+      read={(values) => {
+        const reading = new Reading(values);
+        const rule = reading.optional('method');
+        const { name, currency, starts, ends } = season;
+        return reading.done({
+          ...contentOf(season),
+          kind: 'season',
+          name,
+          currency,
+          starts,
+          ends,
+          sharing: {
+            weights: reading.optional('weights') === 'even' ? 'even' : 'minutes',
+            method: rule === 'divisor' || rule === 'rota' ? rule : 'remainder',
+            lift: reading.ticked('lift'),
+          },
+          replaces: season.id,
+        });
+      }}
+      submit="Save the sharing rule"
+      onDone={() => setSaved(saved + 1)}
+    />
+  );
+}

@@ -1,0 +1,154 @@
+import type { ShareSheet } from '../../../questions/share/share-sheet.ts';
+import type { ShareCheck } from '../../../questions/share-check.ts';
+import { unitsOf } from '../../../records/units-of.ts';
+import { productName, sellerName } from '../../../statements/account-name.ts';
+import { unitsText } from '../../../statements/money-text.ts';
+import { partsText } from '../../../statements/parts-text.ts';
+import { useBook } from '../../book.ts';
+import { fieldId } from '../../parts/field.tsx';
+import { ShareCell } from './share-cell.tsx';
+import { cellField, type SheetTyped, weightField, withCell } from './sheet-typed.ts';
+
+interface TableProps {
+  readonly sheet: ShareSheet;
+  /** What is left as the cells stand, also while the rest cannot be shared around them. */
+  readonly check: ShareCheck;
+  readonly typed: SheetTyped;
+  readonly onTyped: (typed: SheetTyped) => void;
+  readonly errorOf: (field: string) => string | undefined;
+}
+
+/** Products across with what the pool has of each on top, sellers down. */
+export function ShareTable(props: TableProps) {
+  const { setup } = useBook().ledger;
+  const { check, sheet } = props;
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable
+    <section class="table-scroll scrolls share-scroll" aria-label="Units by seller and product" tabIndex={0}>
+      <table class="table share-table">
+        <caption class="only-read">Units by seller and product</caption>
+        <thead>
+          <tr>
+            <th scope="col">Seller</th>
+            {check.products.map(({ product }) => (
+              <th scope="col" class="number" key={product}>
+                {productName(setup, product)}
+              </th>
+            ))}
+            <th scope="col" class="number">
+              Together
+            </th>
+          </tr>
+          <SumRow head="In the pool" numbers={check.products.map(({ pool }) => pool)} />
+          <LeftRow check={check} />
+        </thead>
+        <tbody>
+          {sheet.input.sellers.map(({ seller }) => (
+            <SellerRow key={seller} seller={seller} {...props} />
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function SumRow(props: { readonly head: string; readonly numbers: readonly number[] }) {
+  const all = props.numbers.reduce((sum, each) => sum + each, 0);
+  return (
+    <tr class="share-sum">
+      <th scope="row">{props.head}</th>
+      {[...props.numbers, all].map((units, place) => (
+        <td class="number" key={place}>
+          {unitsText(units)}
+        </td>
+      ))}
+    </tr>
+  );
+}
+
+/** The running line: 0 everywhere once the whole pool is given. */
+function LeftRow({ check }: { readonly check: ShareCheck }) {
+  return (
+    <tr class="share-sum" aria-live="polite">
+      <th scope="row">Not yet shared</th>
+      {check.products.map(({ product, left }) => (
+        <td class="number" key={product} id={fieldId(`share.${product}`)}>
+          {left >= 0 ? (
+            unitsText(left)
+          ) : (
+            <b class="figure-difference">▲ {unitsText(-left)} too much</b>
+          )}
+        </td>
+      ))}
+      <td class="number">{unitsText(check.left)}</td>
+    </tr>
+  );
+}
+
+function SellerRow(props: TableProps & { readonly seller: string }) {
+  const { setup } = useBook().ledger;
+  const { seller, sheet, check, typed } = props;
+  const name = sellerName(setup, seller);
+  const lines = sheet.shared.lines[seller];
+  return (
+    <tr>
+      <th scope="row">
+        {name}
+        <span class="share-weight">
+          <Weight {...props} name={name} />
+        </span>
+      </th>
+      {check.products.map(({ product }) => {
+        const text = typed.locked[seller]?.[product];
+        return (
+          <td class="number" key={product}>
+            <ShareCell
+              seller={seller}
+              product={product}
+              name={`${name}, ${productName(setup, product)}`}
+              shown={text ?? String(unitsOf(lines, product))}
+              locked={text !== undefined}
+              wrong={props.errorOf(cellField(seller, product)) !== undefined}
+              onCell={(who, what, said) =>
+                props.onTyped({ ...typed, locked: withCell(typed.locked, who, what, said) })
+              }
+            />
+          </td>
+        );
+      })}
+      <td class="number">{unitsText(sheet.shared.totals[seller] ?? 0)}</td>
+    </tr>
+  );
+}
+
+/** What a seller's part rests on, and the exact due that follows. */
+function Weight(props: TableProps & { readonly seller: string; readonly name: string }) {
+  const { seller, sheet, typed, name } = props;
+  const weight = sheet.input.sellers.find((each) => each.seller === seller)?.weight ?? 0;
+  const due = `due ${partsText(sheet.shared.due[seller] ?? 0)}`;
+  if (typed.by !== 'hand') {
+    const worked = typed.by === 'minutes' && weight > 0 ? `${unitsText(weight)} min, ` : '';
+    return <>{weight === 0 ? 'only what is locked' : `${worked}${due}`}</>;
+  }
+  return (
+    <>
+      <input
+        id={fieldId(weightField(seller))}
+        type="text"
+        inputMode="numeric"
+        autocomplete="off"
+        class="number"
+        aria-label={`Part of ${name}`}
+        aria-invalid={props.errorOf(weightField(seller)) ? 'true' : undefined}
+        value={typed.byHand[seller] ?? ''}
+        onInput={(event) =>
+          props.onTyped({
+            ...typed,
+            byHand: { ...typed.byHand, [seller]: event.currentTarget.value },
+          })
+        }
+      />{' '}
+      {due}
+    </>
+  );
+}

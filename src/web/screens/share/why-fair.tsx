@@ -1,0 +1,31 @@
+import type { ShareSheet } from '../../../questions/share/share-sheet.ts';
+import {
+  carriedWords,
+  type ShareNames,
+  sellerReason,
+  shareReason,
+} from '../../../statements/share-words.ts';
+
+/** Why this is fair, in one sentence; seller by seller where somebody asks. */
+export function WhyFair(props: { readonly sheet: ShareSheet; readonly names: ShareNames }) {
+  const { sheet, names } = props;
+  const sellers = sheet.input.sellers.filter(({ weight }) => weight > 0);
+  return (
+    <section class="why-fair" aria-labelledby="why-fair">
+      <h3 id="why-fair">Why this is fair</h3>
+      <p>{shareReason(sheet, names)}</p>
+      <details>
+        <summary>Seller by seller</summary>
+        <ul class="record-list">
+          {sellers.map(({ seller, carried }) => (
+            <li key={seller}>
+              {names.seller(seller)}: {sellerReason(sheet, seller)}.{' '}
+              {carriedWords(names.seller(seller), Number(carried?.valueOf() ?? 0))}
+            </li>
+          ))}
+        </ul>
+      </details>
+      <p class="soft">Credit counts towards prizes and is never money.</p>
+    </section>
+  );
+}
