@@ -31,13 +31,19 @@ describe('by keyboard alone', () => {
     await heading('Set-up');
     await keyOn(page, 'link', 'Host shops');
     await heading('Host shops');
+    const focused = () =>
+      page.evaluate(() => {
+        const at = document.activeElement;
+        return at instanceof HTMLInputElement ? at.labels?.[0]?.textContent : at?.textContent;
+      });
     await keyOn(page, 'button', 'Add a host shop');
+    await expect.poll(focused).toBe('Name');
     await page.keyboard.type('Ferry landing');
     await page.keyboard.press('Enter');
     await page.getByRole('row', { name: /Ferry landing/ }).waitFor();
-    const focused = () => page.evaluate(() => document.activeElement?.textContent);
     await expect.poll(focused).toBe('Add a host shop');
     await keyOn(page, 'button', 'Edit Ferry landing');
+    await expect.poll(focused).toBe('Name');
     await page.keyboard.press('End');
     await page.keyboard.type(' kiosk');
     await page.keyboard.press('Enter');

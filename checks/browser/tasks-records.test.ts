@@ -23,7 +23,7 @@ describe('taking back and putting right', () => {
     const before = await stillToPay();
     await app.goto(`/records/${cheque}`);
     await page.getByRole('button', { name: 'Remove' }).click();
-    await page.getByLabel('Why is it removed?').fill('Keyed twice');
+    await page.getByLabel('Why is it removed?').fill('Keyed twice, see R-006-2');
     await page.getByRole('dialog').getByRole('button', { name: 'Remove' }).click();
     const saved = page.getByRole('status');
     await saved.getByText(/^Removed: Payment from/).waitFor();
@@ -35,6 +35,8 @@ describe('taking back and putting right', () => {
     expect(page.url()).toContain(cheque);
     const [removal, back] = (await recordsOf(app, 'void')).slice(-2);
     expect(removal?.voids).toBe(cheque);
+    await app.goto(`/records/${removal?.id}`);
+    await page.getByRole('definition').getByText('Keyed twice, see R-006-2').waitFor();
     expect(back?.voids).toBe(removal?.id);
     expect(await stillToPay()).toBe(before);
     await app.goto(`/records/${cheque}`);

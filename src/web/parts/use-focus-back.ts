@@ -1,5 +1,5 @@
 import type { RefObject } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 /**
  * For a form that a button opens in place and that takes the button's place: the first field gets
@@ -16,7 +16,7 @@ export function useFocusBack<E extends HTMLElement = HTMLDivElement>(
 ): RefObject<E | null> {
   const within = useRef<E>(null);
   const before = useRef(opened);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const was = before.current;
     before.current = opened;
     if (was === opened) return;

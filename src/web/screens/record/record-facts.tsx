@@ -1,3 +1,4 @@
+import { isDay } from '../../../base/day.ts';
 import type { BookRecord } from '../../../records/record.ts';
 import { hostName, productName, sellerName, stallName } from '../../../statements/account-name.ts';
 import { dayText } from '../../../statements/day-text.ts';
@@ -183,5 +184,5 @@ function textValue(value: string, form: FieldForm | undefined, book: Book) {
   if (other !== undefined) {
     return <a href={`/records/${value}`}>{recordSentence(other, book.ledger)}</a>;
   }
-  return dayText(value);
+  return isDay(value) ? dayText(value) : value;
 }

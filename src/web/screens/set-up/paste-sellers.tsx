@@ -50,6 +50,9 @@ export function PasteSellers() {
           <p>Only the seller, the family and the goal are taken over.</p>
         </Notice>
       )}
+      {rows.length === 0 && (
+        <p class="none">What it becomes is shown here first; nothing is saved before you say so.</p>
+      )}
       {rows.length > 0 && (
         <>
           <PastePreview
