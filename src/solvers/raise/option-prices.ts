@@ -43,7 +43,7 @@ export function optionPrices(problem: PricedProblem): Prices {
     return { value, slope: count - problem.count, price: near?.at ?? 0 };
   };
   let end = 1;
-  while (atBonus(end).slope < 0 && end < HIGHEST) end *= 4;
+  while (atBonus(end).slope < -BARELY && end < highestBonus(problem)) end *= 4;
   const { left, right } = lowestPoint(atBonus, end);
   const best = left.point.value < right.point.value ? left : right;
   return { price: best.point.price, bonus: best.at };
@@ -60,12 +60,26 @@ function dearest({ groups }: PricedProblem, bonus: number): number {
   return most;
 }
 
+/** A bonus above it makes no option count that this one does not. */
+function highestBonus({ groups, capacity }: PricedProblem): number {
+  const gains = groups.map((group) => Math.max(...group.map(({ gain }) => gain)));
+  return 4 * Math.max(1, ...gains) * (capacity + 1);
+}
+
 function clamped(part: number): number {
   return Math.min(1, Math.max(0, part));
 }
 
-/** The bound at these prices, and by how much each option of each group would lower it. */
-export function boundAt(problem: PricedProblem, { price, bonus }: Prices) {
+export interface Bound {
+  /** No answer gains more. */
+  readonly bound: number;
+  /** By group and option: how much lower the bound is once that option is taken. */
+  readonly losses: readonly (readonly number[])[];
+  /** How far rounding may have moved the bound. */
+  readonly blur: number;
+}
+
+export function boundAt(problem: PricedProblem, { price, bonus }: Prices): Bound {
   let bound = price * problem.capacity - bonus * problem.count;
   const losses = problem.groups.map((group) => {
     const values = group.map((option) => option.gain + bonus * option.count - price * option.cost);
@@ -73,7 +87,8 @@ export function boundAt(problem: PricedProblem, { price, bonus }: Prices) {
     bound += best;
     return values.map((value) => best - value);
   });
-  return { bound, losses };
+  const largest = price * problem.capacity + bonus * problem.groups.length + Math.abs(bound);
+  return { bound, losses, blur: NEAR + ROUNDING * largest };
 }
 
 interface Point {
@@ -107,8 +122,10 @@ function lowestPoint<P extends Point>(of: (at: number) => P, end: number) {
 const TURNS = 60;
 /** In gains, which are whole: nearer to the lowest point the bound rules out nothing more. */
 const NEAR = 0.01;
-/** Above every bonus that is ever needed: the greatest gain times the greatest number of units. */
-const HIGHEST = 2 ** 50;
+/** Sums of a few hundred numbers in floating point stay nearer than this part of the largest. */
+const ROUNDING = 1e-13;
+/** Of counts: what rounding leaves of a slope that is 0. */
+const BARELY = 1e-6;
 
 function relaxed(problem: PricedProblem, price: number, bonus: number) {
   let value = price * problem.capacity - bonus * problem.count;

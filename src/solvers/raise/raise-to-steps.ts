@@ -121,11 +121,11 @@ class Raising {
    * the answer falls short of the bound by more than that, all that could make up for it.
    */
   private bestFrom(ground: OnFloor) {
-    const { bound, losses } = boundAt(this.knapsack(ground), this.prices);
+    const { bound, losses, blur } = boundAt(this.knapsack(ground), this.prices);
     const sorted = losses.flat().sort((a, b) => a - b);
     let spare = sorted[Math.floor(FIRST_LOOK * this.order.length)] ?? Number.POSITIVE_INFINITY;
     for (;;) {
-      const groups = cheapOptions(ground.groups, losses, spare);
+      const groups = cheapOptions(ground.groups, losses, spare + blur);
       const highTable = this.tableOf(groups.slice(0, this.highs), NO_FLOOR, ground);
       const table = this.tableOf(groups.slice(this.highs), 0, ground, highTable);
       const gains = table.gains();
@@ -134,7 +134,7 @@ class Raising {
       const goals = Math.floor(gain / this.goalGain);
       const worth = gain - goals * this.goalGain;
       const isReached = (gains[cost] ?? 0) >= 0 && goals === this.goals - ground.goals;
-      if (isReached && bound - worth <= spare + NEAR) {
+      if (isReached && bound - worth <= spare + blur) {
         const heights = raisedBy(ground, table, table.chosenAt(cost).options);
         const floor = waterLevel(heights, ground.left - cost);
         return { worth: ground.worth + worth, highTable, floor };
@@ -222,9 +222,9 @@ class Raising {
 
   /** The table above a floor of all that can be part of a best answer; none where nothing can. */
   private bestTable(standing: OnFloor, floor: number): OptionTable | undefined {
-    const { bound, losses } = boundAt(this.knapsack(standing), this.prices);
-    const spare = bound - (this.worth - standing.worth);
-    if (spare < -NEAR) return undefined;
+    const { bound, losses, blur } = boundAt(this.knapsack(standing), this.prices);
+    const spare = bound - (this.worth - standing.worth) + blur;
+    if (spare < 0) return undefined;
     const groups = cheapOptions(standing.groups, losses, spare);
     return this.tableOf(groups.slice(this.highs), floor, standing, this.highTable);
   }
@@ -320,13 +320,9 @@ function cheapOptions(
   losses: readonly (readonly number[])[],
   spare: number,
 ): PricedOption[][] {
-  return groups.map((group, at) =>
-    group.filter((_, place) => (losses[at]?.[place] ?? 0) <= spare + NEAR),
-  );
+  return groups.map((group, at) => group.filter((_, place) => (losses[at]?.[place] ?? 0) <= spare));
 }
 
-/** Of whole gains: sums of a few hundred numbers in floating point are much nearer than this. */
-const NEAR = 0.01;
 /** How many options a member has at the first look, on average. */
 const FIRST_LOOK = 1.6;
 

@@ -1,5 +1,6 @@
 import { assert } from '../../base/assert.ts';
 import { nearestShares } from './nearest-shares.ts';
+import { pricedStart } from './priced-start.ts';
 
 /**
  * A table of exact shares rounded to whole numbers so that every row and every column adds up to
@@ -32,8 +33,10 @@ export type RoundedTable =
 
 export function roundedTable(table: TableToRound): RoundedTable {
   const work = new Rounding(table);
-  for (const row of table.rowTotals.keys()) {
-    if (!work.fillRow(row)) return { fits: false, rows: [row], columns: [] };
+  if (!work.startFromPrices()) {
+    for (const row of table.rowTotals.keys()) {
+      if (!work.fillRow(row)) return { fits: false, rows: [row], columns: [] };
+    }
   }
   return work.balanceColumns();
 }
@@ -67,6 +70,39 @@ class Rounding {
     this.excess = Float64Array.from(columnTotals, (total) => -total);
     this.swapCost = new Float64Array(this.columns ** 2).fill(Number.POSITIVE_INFINITY);
     this.swapRow = new Int32Array(this.columns ** 2).fill(-1);
+  }
+
+  /**
+   * The quick start, where every cell is its least or one more: false where some cell has more
+   * room, or a row or column cannot come out.
+   */
+  startFromPrices(): boolean {
+    const free = new Uint8Array(this.cells.length);
+    const rowWants = Float64Array.from(this.rowTotals);
+    const columnWants = this.excess.map((excess) => -excess);
+    const room = new Float64Array(this.rows);
+    for (let at = 0; at < this.cells.length; at += 1) {
+      const least = read(this.least, at);
+      const more = read(this.most, at) - least;
+      if (more > 1) return false;
+      const row = Math.floor(at / this.columns);
+      const column = at - row * this.columns;
+      rowWants[row] = read(rowWants, row) - least;
+      columnWants[column] = read(columnWants, column) - least;
+      room[row] = read(room, row) + more;
+      free[at] = more;
+    }
+    const rowsFit = rowWants.every((units, row) => units >= 0 && units <= read(room, row));
+    if (!rowsFit || columnWants.some((units) => units < 0)) return false;
+    const remainders = this.numerators.map((each, at) => each - read(this.least, at) * this.unit);
+    const { rows, columns } = this;
+    const up = pricedStart({ rows, columns, remainders, free, rowWants, columnWants });
+    for (let at = 0; at < this.cells.length; at += 1) {
+      const units = read(this.least, at) + (up[at] ?? 0);
+      this.cells[at] = units;
+      this.addTo(at % columns, units);
+    }
+    return true;
   }
 
   /** Gives a row its total where that costs its own cells least; false where it does not fit. */
