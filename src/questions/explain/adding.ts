@@ -2,7 +2,7 @@ import type { Lines } from '../../records/fields.ts';
 import type { MovementKind, MovementRecord, RecordOf } from '../../records/record.ts';
 import { errorModel } from './error-model.ts';
 import type { Habits } from './habits.ts';
-import type { Suggest } from './hypothesis.ts';
+import type { Taking } from './hypothesis.ts';
 import { linesFrom, type Touched } from './readings.ts';
 import type { Situation } from './situation.ts';
 
@@ -15,7 +15,7 @@ export type Says<K extends MovementKind> = Omit<
 /** What a record that is written for a missing one says where nobody knows. */
 export const REASON = 'Found when a difference was explained';
 
-/** Suggests records that may be missing; what they say was read off the difference or the book. */
+/** Takings records that may be missing; what they say was read off the difference or the book. */
 export class Adding {
   readonly situation: Situation;
   readonly habits: Habits;
@@ -23,12 +23,12 @@ export class Adding {
   readonly day: string;
   /** Sellers whose accounts differ or were not looked at. */
   readonly sellers: readonly string[];
-  readonly #suggest: Suggest;
+  readonly #taking: Taking;
 
-  constructor(situation: Situation, habits: Habits, suggest: Suggest) {
+  constructor(situation: Situation, habits: Habits, taking: Taking) {
     this.situation = situation;
     this.habits = habits;
-    this.#suggest = suggest;
+    this.#taking = taking;
     const last = situation.entries.at(-1)?.date ?? situation.ledger.setup.season?.starts;
     this.day = situation.day ?? last ?? '2000-01-01';
     this.sellers = situation.sellers.filter(
@@ -61,7 +61,7 @@ export class Adding {
     const adds = { id: '', at: '', by: '', kind, ...says, date } as unknown as MovementRecord;
     const hypothesis = { sort: 'missing', chance, adds } as const;
     const effect = this.situation.effects.whole(adds);
-    this.#suggest(effect, 1, because === undefined ? hypothesis : { ...hypothesis, because });
+    this.#taking.take(effect, 1, because === undefined ? hypothesis : { ...hypothesis, because });
   }
 
   /** Minor units at the prices of a day. */

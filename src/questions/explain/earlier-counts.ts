@@ -1,5 +1,5 @@
-import type { Ledger } from '../../ledger/ledger.ts';
-import type { MovementRecord } from '../../records/record.ts';
+import type { MovementRecord, RecordOf } from '../../records/record.ts';
+import { addTo } from '../../solvers/gap/effect.ts';
 import { Effects } from './effects.ts';
 import { type Hypothesis, outcomeOf } from './hypothesis.ts';
 import { Places } from './places.ts';
@@ -26,9 +26,9 @@ export class EarlierCounts {
 
   constructor(situation: Situation) {
     const places = new Places(false);
-    for (const product of situation.products) places.add('stock', 'stockroom', product);
+    for (const product of situation.hotProducts) places.add('stock', 'stockroom', product);
     this.#shelf = new Effects(situation.ledger, places, undefined);
-    this.#counted = countedOf(situation);
+    this.#counted = countedOf(situation, this.#shelf);
   }
 
   factor(hypothesis: Hypothesis): number {
@@ -57,26 +57,37 @@ function isOn(record: MovementRecord | undefined, date: string): boolean {
   return record?.date === date;
 }
 
-function countedOf(situation: Situation): Counted[] {
-  const { ledger } = situation;
+function countedOf(situation: Situation, shelf: Effects): Counted[] {
+  const { entries, hotProducts } = situation;
+  if (hotProducts.size === 0 || !entries.some(({ kind }) => kind === 'count')) return [];
   const found: Counted[] = [];
-  for (const record of situation.entries) {
-    if (record.kind !== 'count') continue;
-    const shelf = shelfAt(ledger, record.date);
-    for (const product of situation.hotProducts) {
-      const units = record.lines[product];
-      if (units === undefined) continue;
-      const difference = units - shelf(product);
-      const now = situation.off('stock', 'stockroom', product);
-      // A count that was off by something else tells nothing about today's difference.
-      if (difference !== 0 && difference !== now) continue;
-      found.push({ date: record.date, product, difference });
+  const book = new Map<number, number>();
+  for (const [at, record] of entries.entries()) {
+    addTo(book, shelf.whole(record), 1);
+    if (entries[at + 1]?.date === record.date) continue;
+    for (const count of countsOn(entries, at)) {
+      for (const product of hotProducts) {
+        const units = count.lines[product];
+        if (units === undefined) continue;
+        const place = shelf.places.numberOf('stock', 'stockroom', product) ?? -1;
+        const difference = units - (book.get(place) ?? 0);
+        const now = situation.off('stock', 'stockroom', product);
+        // A count that was off by something else tells nothing about today's difference.
+        if (difference !== 0 && difference !== now) continue;
+        found.push({ date: record.date, product, difference });
+      }
     }
   }
   return found;
 }
 
-function shelfAt(ledger: Ledger, date: string): (product: string) => number {
-  const balances = ledger.asOf(date);
-  return (product) => balances.stockOf('stockroom', product);
+/** The counts of the day that ends at a place of the list. */
+function countsOn(entries: readonly MovementRecord[], last: number): RecordOf<'count'>[] {
+  const found: RecordOf<'count'>[] = [];
+  const date = entries[last]?.date;
+  for (let at = last; at >= 0 && entries[at]?.date === date; at -= 1) {
+    const record = entries[at];
+    if (record?.kind === 'count') found.push(record);
+  }
+  return found;
 }

@@ -14,7 +14,8 @@ export class Effects {
   readonly #places: Places;
   readonly #day: string | undefined;
   readonly #collecting: Collecting;
-  readonly #units = new Map<string, Effect>();
+  /** By who the record is about, part or seller, product, and price of the day. */
+  readonly #units = new Map<string, Map<string, Map<string, Map<number, Effect>>>>();
   #followers: Map<string, MovementRecord[]> | undefined;
 
   /** @param day balances at the end of this day; without it, of the whole book */
@@ -61,54 +62,21 @@ export class Effects {
     if (this.#followersOf(record).length > 0 && field.part === 'cents') {
       return this.change(record, withNumber(record, field, field.value + 1));
     }
-    const key = this.#unitKey(record, field);
-    const known = this.#units.get(key);
+    const { part, product, seller } = field;
+    const price = product === undefined ? 0 : this.#ledger.priceOn(product, record.date);
+    const byPart = inner(this.#units, partiesOf(record));
+    const byPrice = inner(inner(byPart, seller ?? part), product ?? '');
+    const known = byPrice.get(price);
     if (known !== undefined) return known;
     const single = withNumber(withoutNumbers(record), field, 1);
     const effect = this.#collecting.of(single, this.#contextWithoutCents);
-    this.#units.set(key, effect);
+    byPrice.set(price, effect);
     return effect;
   }
 
   /** A record dated after the day of the balances does nothing to them. */
   #isSeen(record: MovementRecord): boolean {
     return this.#day === undefined || record.date <= this.#day;
-  }
-
-  /** Everything that decides what a unit posts: the accounts, and the price of the day. */
-  #unitKey(record: MovementRecord, field: NumberField): string {
-    const price =
-      field.product === undefined ? 0 : this.#ledger.priceOn(field.product, record.date);
-    const about = `${record.kind} ${field.part} ${field.product} ${field.seller} ${price}`;
-    switch (record.kind) {
-      case 'handover':
-      case 'return':
-        return `${about} ${record.seller}`;
-      case 'pass':
-        return `${about} ${record.from} ${record.to}`;
-      case 'swap-in':
-      case 'swap-out':
-        return `${about} ${record.neighbour}`;
-      case 'payment':
-      case 'refund':
-        return `${about} ${record.seller} ${record.tender}`;
-      case 'gift':
-        return `${about} ${record.seller} ${record.from}`;
-      case 'online':
-        return `${about} ${record.seller} ${record.sent}`;
-      case 'stall-close':
-        return `${about} ${record.stall}`;
-      case 'shareout':
-        return `${about} ${record.pool}`;
-      case 'card-settle':
-        return `${about} ${record.to}`;
-      case 'loss':
-        return `${about} ${record.seller}`;
-      case 'bounced':
-        return `${about} ${record.charge} ${record.payment}`;
-      default:
-        return about;
-    }
   }
 
   #followersOf(record: MovementRecord): readonly MovementRecord[] {
@@ -176,6 +144,46 @@ export class Effects {
     },
     debitOf: () => undefined,
   };
+}
+
+/** Kind and accounts: with the price of the day, all that decides what a unit posts. */
+function partiesOf(record: MovementRecord): string {
+  switch (record.kind) {
+    case 'handover':
+    case 'return':
+    case 'loss':
+      return `${record.kind} ${record.seller}`;
+    case 'pass':
+      return `pass ${record.from} ${record.to}`;
+    case 'swap-in':
+    case 'swap-out':
+      return `${record.kind} ${record.neighbour}`;
+    case 'payment':
+    case 'refund':
+      return `${record.kind} ${record.seller} ${record.tender}`;
+    case 'gift':
+      return `gift ${record.seller} ${record.from}`;
+    case 'online':
+      return `online ${record.seller} ${record.sent}`;
+    case 'stall-close':
+      return `stall-close ${record.stall}`;
+    case 'shareout':
+      return `shareout ${record.pool}`;
+    case 'card-settle':
+      return `card-settle ${record.to}`;
+    case 'bounced':
+      return `bounced ${record.charge} ${record.payment}`;
+    default:
+      return record.kind;
+  }
+}
+
+function inner<K, V>(maps: Map<string, Map<K, V>>, key: string): Map<K, V> {
+  const known = maps.get(key);
+  if (known !== undefined) return known;
+  const made = new Map<K, V>();
+  maps.set(key, made);
+  return made;
 }
 
 /** Adds up moves at the balances that have a number, revalued like the ledger revalues them. */

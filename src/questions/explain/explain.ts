@@ -8,13 +8,14 @@ import type { Edit } from './edits.ts';
 import type { Sort } from './error-model.ts';
 import { Evidence } from './evidence.ts';
 import { Habits } from './habits.ts';
-import type { Hypothesis } from './hypothesis.ts';
+import type { Hypothesis, Taking } from './hypothesis.ts';
 import { MendCheck } from './mend-check.ts';
 import { missingGoods } from './missing-goods.ts';
 import { missingMoney } from './missing-money.ts';
 import { differenceOf, type ObservedAccount } from './observation.ts';
 import { otherwise } from './otherwise.ts';
 import { Situation } from './situation.ts';
+import { TakingParts, TakingWhole } from './taking.ts';
 import { tooMany } from './too-many.ts';
 import { wrongNames } from './wrong-names.ts';
 import { wrongNumbers } from './wrong-numbers.ts';
@@ -71,7 +72,7 @@ export function explain(
   const search = new Search(situation);
   const check = new MendCheck(ledger, observed, day);
   const other = otherwise(situation);
-  const singles = search.combinations(1);
+  const singles = search.singles();
   const isSure = totalOf(singles) > other;
   if (mistakesMax === 1 || isSure) {
     const explanations = listed(singles, other, check);
@@ -103,42 +104,54 @@ interface Weighed {
   readonly weight: number;
 }
 
-/** Every hypothesis about a situation, found again by what it does. */
+/** Hypotheses about a situation, found again by what they do. */
 class Search {
   readonly #situation: Situation;
-  readonly #index = new GapIndex<Hypothesis>();
+  readonly #habits: Habits;
   readonly #evidence: Evidence;
+  readonly #index = new GapIndex<Hypothesis>();
   readonly #weighed = new Map<number, readonly Weighed[]>();
   readonly #chances = new Map<number, number>();
 
   constructor(situation: Situation) {
     this.#situation = situation;
-    const habits = new Habits(situation.ledger, situation.entries);
-    this.#evidence = new Evidence(situation, habits);
-    const suggest = this.#index.add.bind(this.#index);
-    wrongNumbers(situation, suggest);
-    wrongNames(situation, suggest);
-    wrongWays(situation, suggest);
-    tooMany(situation, suggest);
-    const adding = new Adding(situation, habits, suggest);
-    missingGoods(adding);
-    missingMoney(adding);
+    this.#habits = new Habits(situation.ledger, situation.entries);
+    this.#evidence = new Evidence(situation, this.#habits);
   }
 
-  /** Mistakes that together account for the whole difference, weighed; most likely first. */
-  combinations(count: 1 | 2 | 3): Weighed[] {
+  /** Single mistakes that account for the whole difference, weighed; most likely first. */
+  singles(): Weighed[] {
+    const taking = new TakingWhole(this.#situation.difference);
+    this.#collect(taking);
+    return this.#weighAll(taking.found);
+  }
+
+  /** Two or three mistakes that together account for the whole difference. */
+  combinations(count: 2 | 3): Weighed[] {
     const { difference } = this.#situation;
-    if (count === 1) {
-      const found = this.#index.single(difference);
-      return found === undefined ? [] : [...this.#weigh(found)];
-    }
+    if (this.#index.size === 0) this.#collect(this.#takingParts());
     const classes: number[][] =
       count === 2 ? this.#index.pairs(difference) : this.#index.triples(difference, TRIPLES_MAX);
-    const ranked = classes
+    const likeliest = classes
       .map((each) => ({ each, chance: this.#chanceOfAll(each) }))
       .sort((a, b) => b.chance - a.chance)
       .slice(0, COMBINATIONS_MAX);
-    return mergedSame(ranked.flatMap(({ each }) => this.#combine(each)));
+    return mergedSame(likeliest.flatMap(({ each }) => this.#combine(each)));
+  }
+
+  #takingParts(): Taking {
+    return new TakingParts(this.#index, (place) => this.#situation.offAt(place) !== 0);
+  }
+
+  #collect(taking: Taking): void {
+    const situation = this.#situation;
+    wrongNumbers(situation, taking);
+    wrongNames(situation, taking);
+    wrongWays(situation, taking);
+    tooMany(situation, taking);
+    const adding = new Adding(situation, this.#habits, taking);
+    missingGoods(adding);
+    missingMoney(adding);
   }
 
   /** Mistakes of several effects at once; of each effect the likeliest few. */
@@ -174,15 +187,19 @@ class Search {
   #weigh(index: number): readonly Weighed[] {
     const known = this.#weighed.get(index);
     if (known !== undefined) return known;
-    const weighed = mergedSame(
-      this.#index.itemsOf(index).flatMap((mistake) => {
+    const weighed = this.#weighAll(this.#index.itemsOf(index));
+    this.#weighed.set(index, weighed);
+    return weighed;
+  }
+
+  #weighAll(hypotheses: readonly Hypothesis[]): Weighed[] {
+    return mergedSame(
+      hypotheses.flatMap((mistake) => {
         const edits = editsOfAll([mistake]);
         const weight = this.#evidence.weigh(mistake);
         return edits === undefined ? [] : [{ mistakes: [mistake], edits, weight }];
       }),
     );
-    this.#weighed.set(index, weighed);
-    return weighed;
   }
 }
 

@@ -25,8 +25,15 @@ export interface Hypothesis {
   readonly because?: string;
 }
 
-/** Takes a hypothesis with its effect on what was looked at, taken `times` times. */
-export type Suggest = (effect: Effect, times: number, hypothesis: Hypothesis) => void;
+/** Collects hypotheses; what cannot be part of an answer need not be made. */
+export interface Taking {
+  /** How many times an effect has to be taken; undefined where any number may do, 0 where none. */
+  timesOf(effect: Effect): number | undefined;
+  /** True where an effect, taken so many times, may be part of an answer. */
+  fits(effect: Effect, times: number): boolean;
+  /** Takes a hypothesis with its effect on what was looked at. */
+  take(effect: Effect, times: number, hypothesis: Hypothesis): void;
+}
 
 /** The record that counts now, and the one that should; either may be missing. */
 export function outcomeOf(hypothesis: Hypothesis): {

@@ -2,51 +2,70 @@ import { canonicalText } from '../../base/canonical-text.ts';
 import { daysBetween } from '../../base/day.ts';
 import { byWritten, isMovement, type MovementRecord } from '../../records/record.ts';
 import { errorModel } from './error-model.ts';
-import type { Suggest } from './hypothesis.ts';
+import type { Taking } from './hypothesis.ts';
 import type { Situation } from './situation.ts';
 
 /** A record that is there twice or is not ours; an edit or a removal that should not have been. */
-export function tooMany(situation: Situation, suggest: Suggest): void {
-  const twins = twinsOf(situation.entries);
+export function tooMany(situation: Situation, taking: Taking): void {
+  const twins = new Twins(situation.entries);
   for (const record of situation.entries) {
     const effect = situation.effects.change(record, undefined);
-    if (effect.places.length === 0) continue;
-    const twin = twins.get(record);
+    if (!taking.fits(effect, 1)) continue;
+    const twin = twins.of(record);
     if (twin !== undefined) {
       // The later of two is more often the double; either way the same balances come out.
       const share = byWritten(record, twin) > 0 ? 0.7 : 0.3;
       const chance = errorModel.doubled.rate * share;
-      suggest(effect, 1, { sort: 'doubled', chance, record, twin });
+      taking.take(effect, 1, { sort: 'doubled', chance, record, twin });
     } else {
-      suggest(effect, 1, { sort: 'not-ours', chance: errorModel['not-ours'].rate, record });
+      taking.take(effect, 1, { sort: 'not-ours', chance: errorModel['not-ours'].rate, record });
     }
   }
-  changedWrongly(situation, suggest);
+  changedWrongly(situation, taking);
 }
 
 /** Days between two records that may be one and the same. */
 const TWIN_DAYS = 3;
 
-/** For each record, the nearest other one that says the same; a record has at most one. */
-function twinsOf(entries: readonly MovementRecord[]): Map<MovementRecord, MovementRecord> {
-  const groups = new Map<string, MovementRecord[]>();
-  for (const record of entries) {
+/** Finds for a record the nearest other one that says the same. */
+class Twins {
+  readonly #entries: readonly MovementRecord[];
+  #alike: Map<string, MovementRecord[]> | undefined;
+
+  constructor(entries: readonly MovementRecord[]) {
+    this.#entries = entries;
+  }
+
+  of(record: MovementRecord): MovementRecord | undefined {
+    this.#alike ??= this.#grouped();
+    const alike = this.#alike.get(roughKey(record)) ?? [];
+    if (alike.length < 2) return undefined;
     const key = contentKey(record);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [record]);
-    else group.push(record);
+    const near = alike.filter((each) => each !== record && gap(record, each) <= TWIN_DAYS);
+    const twins = near.filter((each) => contentKey(each) === key);
+    return twins.sort((a, b) => gap(record, a) - gap(record, b))[0];
   }
-  const twins = new Map<MovementRecord, MovementRecord>();
-  for (const group of groups.values()) {
-    if (group.length < 2) continue;
-    for (const [at, record] of group.entries()) {
-      const twin = [group[at - 1], group[at + 1]]
-        .filter((each) => each !== undefined)
-        .sort((a, b) => gap(record, a) - gap(record, b))[0];
-      if (twin !== undefined && gap(record, twin) <= TWIN_DAYS) twins.set(record, twin);
+
+  #grouped(): Map<string, MovementRecord[]> {
+    const groups = new Map<string, MovementRecord[]>();
+    for (const record of this.#entries) {
+      const key = roughKey(record);
+      const group = groups.get(key);
+      if (group === undefined) groups.set(key, [record]);
+      else group.push(record);
     }
+    return groups;
   }
-  return twins;
+}
+
+/** Equal for records that say the same; cheap, so that few have to be compared in full. */
+function roughKey(record: MovementRecord): string {
+  const who = 'seller' in record ? record.seller : 'stall' in record ? record.stall : '';
+  const amount = 'cents' in record ? record.cents : 0;
+  const lines = 'lines' in record && record.kind !== 'shareout' ? record.lines : undefined;
+  let units = 0;
+  for (const product in lines) units += lines[product] ?? 0;
+  return `${record.kind} ${who} ${amount} ${units}`;
 }
 
 function gap(a: MovementRecord, b: MovementRecord): number {
@@ -65,7 +84,7 @@ export function contentKey(record: MovementRecord): string {
 
 const ABOUT_PAPER: ReadonlySet<string> = new Set(['slip', 'receipt', 'counters', 'depot', 'lots']);
 
-function changedWrongly(situation: Situation, suggest: Suggest): void {
+function changedWrongly(situation: Situation, taking: Taking): void {
   const { standing } = situation.ledger;
   const edited = errorModel['edited-wrongly'].rate;
   for (const record of situation.entries) {
@@ -73,7 +92,7 @@ function changedWrongly(situation: Situation, suggest: Suggest): void {
     if (before === undefined || !isMovement(before)) continue;
     const becomes = { ...before, id: record.id, replaces: record.replaces } as MovementRecord;
     const effect = situation.effects.change(record, becomes);
-    suggest(effect, 1, { sort: 'edited-wrongly', chance: edited, record, becomes });
+    taking.take(effect, 1, { sort: 'edited-wrongly', chance: edited, record, becomes });
   }
   const removed = errorModel['removed-wrongly'].rate;
   for (const removal of standing.records()) {
@@ -83,6 +102,6 @@ function changedWrongly(situation: Situation, suggest: Suggest): void {
     if (standing.supersededBy(record.id) !== removal) continue;
     const effect = situation.effects.whole(record);
     const hypothesis = { chance: removed, record, removal: removal.id };
-    suggest(effect, 1, { sort: 'removed-wrongly', ...hypothesis });
+    taking.take(effect, 1, { sort: 'removed-wrongly', ...hypothesis });
   }
 }

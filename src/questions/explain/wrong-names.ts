@@ -2,38 +2,30 @@ import { daysBetween } from '../../base/day.ts';
 import type { MovementRecord, RecordOf } from '../../records/record.ts';
 import { sumOfEffects } from '../../solvers/gap/effect.ts';
 import { errorModel, type Sort } from './error-model.ts';
-import type { Suggest } from './hypothesis.ts';
+import type { Taking } from './hypothesis.ts';
 import { type NumberField, numberFields, withNumber } from './number-fields.ts';
 import type { Situation } from './situation.ts';
 
 /** The numbers are right, and stand at the wrong seller, product, neighbour, stall or pool. */
-export function wrongNames(situation: Situation, suggest: Suggest): void {
-  const look = new NameLook(situation, suggest);
+export function wrongNames(situation: Situation, taking: Taking): void {
+  const look = new NameLook(situation, taking);
   for (const record of situation.entries) {
-    if (situation.effects.change(record, undefined).places.length === 0 && !mayTouch(record)) {
-      continue;
-    }
     look.sellers(record);
     look.products(record);
     look.others(record);
   }
 }
 
-/** Kinds that another name may bring into view although they are not in view as they stand. */
-function mayTouch(record: MovementRecord): boolean {
-  return numberFields(record).length > 0;
-}
-
 class NameLook {
   readonly #situation: Situation;
-  readonly #suggest: Suggest;
+  readonly #taking: Taking;
   /** Sellers whose accounts differ, and those whose accounts nobody looked at. */
   readonly #off: readonly string[];
   readonly #unseen: readonly string[];
 
-  constructor(situation: Situation, suggest: Suggest) {
+  constructor(situation: Situation, taking: Taking) {
     this.#situation = situation;
-    this.#suggest = suggest;
+    this.#taking = taking;
     this.#off = situation.sellers.filter((seller) => situation.isSellerOff(seller));
     this.#unseen = situation.sellers.filter((seller) => !situation.isSellerSeen(seller));
   }
@@ -84,7 +76,7 @@ class NameLook {
         ]);
         const becomes = withNumber(withNumber(record, field, 0), target, value + target.value);
         const chance = errorModel['wrong-product'].rate / (this.#situation.products.length - 1);
-        this.#suggest(effect, 1, { sort: 'wrong-product', chance, record, field, becomes });
+        this.#taking.take(effect, 1, { sort: 'wrong-product', chance, record, field, becomes });
       }
     }
   }
@@ -166,17 +158,19 @@ class NameLook {
     return !this.#situation.isSeen('credit', account) || this.#situation.isOff('credit', account);
   }
 
-  /** True where a unit of the product touches a balance that differs, or none that was seen. */
+  /** True where the goods of a unit differ somewhere; where nobody saw them, where its price does. */
   #isProductInDoubt(record: MovementRecord, field: NumberField): boolean {
-    const { places } = this.#situation.effects.unit(record, field);
-    if (places.length === 0) return true;
-    return places.some((place) => this.#situation.offAt(place) !== 0);
+    const { effects } = this.#situation;
+    const { places } = effects.unit(record, field);
+    const goods = places.filter((place) => effects.places.at(place).product !== '');
+    const telling = goods.length > 0 ? goods : places;
+    return telling.length === 0 || telling.some((place) => this.#situation.offAt(place) !== 0);
   }
 
   #change(sort: Sort, record: MovementRecord, becomes: MovementRecord, ways: number): void {
     const effect = this.#situation.effects.change(record, becomes);
     const chance = errorModel[sort].rate / Math.max(1, ways);
-    this.#suggest(effect, 1, { sort, chance, record, becomes });
+    this.#taking.take(effect, 1, { sort, chance, record, becomes });
   }
 }
 

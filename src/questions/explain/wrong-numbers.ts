@@ -1,12 +1,12 @@
 import type { MovementRecord } from '../../records/record.ts';
 import { type Truth, truthsBehind } from '../../solvers/gap/keyed-number.ts';
 import { errorModel } from './error-model.ts';
-import type { Suggest } from './hypothesis.ts';
+import type { Taking } from './hypothesis.ts';
 import { type NumberField, numberFields, withNumber } from './number-fields.ts';
 import type { Situation } from './situation.ts';
 
 /** One number of a record is wrong: its digits, its unit, its count, or it was left out. */
-export function wrongNumbers(situation: Situation, suggest: Suggest): void {
+export function wrongNumbers(situation: Situation, taking: Taking): void {
   const known = new Map<number, readonly Truth[]>();
   const truthsOf = (value: number): readonly Truth[] => {
     const truths = known.get(value) ?? (value > 0 ? truthsBehind(value) : []);
@@ -16,22 +16,31 @@ export function wrongNumbers(situation: Situation, suggest: Suggest): void {
   for (const record of situation.entries) {
     for (const field of numberFields(record)) {
       const unit = situation.effects.unit(record, field);
-      if (unit.places.length === 0) continue;
-      for (const { value, slip, share } of truthsOf(field.value)) {
-        const chance = errorModel[slip].rate * share;
-        suggest(unit, value - field.value, { sort: slip, chance, record, field, to: value });
-      }
-      const on: On = (sort, share, to) => {
+      const times = taking.timesOf(unit);
+      if (times === 0) continue;
+      const to = times === undefined ? undefined : field.value + times;
+      oneNumber(situation, record, field, truthsOf(field.value), (sort, share, truth) => {
+        if (to !== undefined && truth !== to) return;
         const chance = errorModel[sort].rate * share;
-        suggest(unit, to - field.value, { sort, chance, record, field, to });
-      };
-      if (field.product !== undefined) goodsNumber(situation, record, field, field.product, on);
-      else moneyNumber(situation, record, field, on);
-      if (field.value === 0) leftOutNumber(situation, record, field, on);
+        taking.take(unit, truth - field.value, { sort, chance, record, field, to: truth });
+      });
     }
-    linesLeftOut(situation, record, suggest);
-    linesSwapped(situation, record, suggest);
+    linesLeftOut(situation, record, taking);
+    linesSwapped(situation, record, taking);
   }
+}
+
+function oneNumber(
+  situation: Situation,
+  record: MovementRecord,
+  field: NumberField,
+  truths: readonly Truth[],
+  on: On,
+): void {
+  for (const { value, slip, share } of truths) on(slip, share, value);
+  if (field.product !== undefined) goodsNumber(situation, record, field, field.product, on);
+  else moneyNumber(situation, record, field, on);
+  if (field.value === 0) leftOutNumber(situation, record, field, on);
 }
 
 type On = (sort: keyof typeof errorModel, share: number, to: number) => void;
@@ -145,7 +154,7 @@ const WITH_LINES: ReadonlySet<string> = new Set([
   'gift',
 ]);
 
-function linesLeftOut(situation: Situation, record: MovementRecord, suggest: Suggest): void {
+function linesLeftOut(situation: Situation, record: MovementRecord, taking: Taking): void {
   const parts = record.kind === 'stall-close' ? ['back', 'out', 'damaged'] : ['lines'];
   if (record.kind !== 'stall-close' && !WITH_LINES.has(record.kind)) return;
   for (const product of situation.hotProducts) {
@@ -154,18 +163,18 @@ function linesLeftOut(situation: Situation, record: MovementRecord, suggest: Sug
       if (held !== undefined) continue;
       const field = { part, product, value: 0 };
       const unit = situation.effects.unit(record, field);
-      if (unit.places.length === 0) continue;
+      if (taking.timesOf(unit) === 0) continue;
       const chance = errorModel['line-left-out'].rate;
       for (const to of stepsTo(situation, record, field)) {
         if (to <= 0) continue;
-        suggest(unit, to, { sort: 'line-left-out', chance, record, field, to });
+        taking.take(unit, to, { sort: 'line-left-out', chance, record, field, to });
       }
     }
   }
 }
 
 /** The numbers of two lines stand in each other's place. */
-function linesSwapped(situation: Situation, record: MovementRecord, suggest: Suggest): void {
+function linesSwapped(situation: Situation, record: MovementRecord, taking: Taking): void {
   if (!WITH_LINES.has(record.kind)) return;
   const hot = numberFields(record).filter(({ product }) =>
     situation.hotProducts.has(product ?? ''),
@@ -177,7 +186,7 @@ function linesSwapped(situation: Situation, record: MovementRecord, suggest: Sug
       const pairs = (hot.length * (hot.length - 1)) / 2;
       const chance = errorModel['lines-swapped'].rate / pairs;
       const effect = situation.effects.change(record, becomes);
-      suggest(effect, 1, { sort: 'lines-swapped', chance, record, becomes });
+      taking.take(effect, 1, { sort: 'lines-swapped', chance, record, becomes });
     }
   }
 }

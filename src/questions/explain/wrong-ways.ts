@@ -1,20 +1,20 @@
 import { addDays } from '../../base/day.ts';
 import type { MovementRecord } from '../../records/record.ts';
 import { errorModel, type Sort } from './error-model.ts';
-import type { Suggest } from './hypothesis.ts';
+import type { Taking } from './hypothesis.ts';
 import { NEAR_DAYS, type Situation } from './situation.ts';
 
 /** Names and numbers are right, and the record is of the wrong kind, tender, source or day. */
-export function wrongWays(situation: Situation, suggest: Suggest): void {
+export function wrongWays(situation: Situation, taking: Taking): void {
   for (const record of situation.entries) {
     const ways = otherWays(record, situation);
     for (const [sort, becomes] of ways) {
       const effect = situation.effects.change(record, becomes);
       const chance = errorModel[sort].rate / ways.length;
-      suggest(effect, 1, { sort, chance, record, becomes });
+      taking.take(effect, 1, { sort, chance, record, becomes });
     }
   }
-  wrongDays(situation, suggest);
+  wrongDays(situation, taking);
 }
 
 type Way = readonly [sort: Sort, becomes: MovementRecord];
@@ -93,23 +93,29 @@ function otherTenders(record: MovementRecord & { kind: 'payment' | 'refund' }): 
 /**
  * A movement that belongs on the other side of the day of the observation, or of a new price.
  */
-function wrongDays(situation: Situation, suggest: Suggest): void {
+function wrongDays(situation: Situation, taking: Taking): void {
   const { rate } = errorModel['wrong-day'];
-  const { day, ledger } = situation;
+  for (const cut of cutsOf(situation)) {
+    const [from, to, before] = [
+      addDays(cut, -NEAR_DAYS),
+      addDays(cut, NEAR_DAYS),
+      addDays(cut, -1),
+    ];
+    for (const record of [...situation.entries, ...situation.later]) {
+      if (record.date < from || record.date > to) continue;
+      const becomes = { ...record, date: record.date < cut ? cut : before };
+      const effect = situation.effects.change(record, becomes);
+      taking.take(effect, 1, { sort: 'wrong-day', chance: rate / 2, record, becomes });
+    }
+  }
+}
+
+/** First days of new prices, and the day after that of the observation. */
+function cutsOf({ day, ledger }: Situation): Set<string> {
   const cuts = new Set<string>();
   for (const steps of ledger.prices.values()) {
     for (const { from } of steps.slice(1)) cuts.add(from);
   }
   if (day !== undefined) cuts.add(addDays(day, 1));
-  if (cuts.size === 0) return;
-  for (const record of [...situation.entries, ...situation.later]) {
-    for (const cut of cuts) {
-      const isBefore = record.date < cut;
-      const date = isBefore ? cut : addDays(cut, -1);
-      if (record.date < addDays(cut, -NEAR_DAYS) || record.date > addDays(cut, NEAR_DAYS)) continue;
-      const becomes = { ...record, date };
-      const effect = situation.effects.change(record, becomes);
-      suggest(effect, 1, { sort: 'wrong-day', chance: rate / 2, record, becomes });
-    }
-  }
+  return cuts;
 }

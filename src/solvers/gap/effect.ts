@@ -51,6 +51,13 @@ export function isSameEffect(a: Effect, aTimes: number, b: Effect, bTimes: numbe
   return true;
 }
 
+/** How many times one effect makes another exactly; 0 where no whole number of times does. */
+export function timesBetween(effect: Effect, whole: Effect): number {
+  if (effect.places.length === 0 || effect.places.length !== whole.places.length) return 0;
+  const times = (whole.amounts[0] ?? 0) / (effect.amounts[0] ?? 1);
+  return Number.isSafeInteger(times) && isSameEffect(effect, times, whole, 1) ? times : 0;
+}
+
 /** An odd 32-bit number for each place, well mixed (murmur3's finaliser, public domain). */
 function coefficient(place: number, which: 0 | 1): number {
   let mixed = Math.imul(place * 2 + which + 1, 0x9e3779b1);

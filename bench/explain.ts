@@ -1,0 +1,69 @@
+/**
+ * How long explain takes on seasons of 500, 5,000 and 50,000 records: one mistake, two and three at
+ * once, with everything looked at, and with the stockroom alone. Preparation is included: the book
+ * is folded already, as it is in the app. The best of some runs, so that a busy machine counts less.
+ *
+ * `node bench/explain.ts [RECORDS…]`; goals at 5,000 records: 60 ms, 150 ms and 3 s, and 60 ms is
+ * also held against JSON.parse of the same book, the peer that moves with the machine.
+ */
+
+import { observationOf } from '../simulation/mistakes/observe.ts';
+import { plants } from '../simulation/mistakes/plant.ts';
+import { makeSeason } from '../simulation/season-maker.ts';
+import { seeded } from '../src/base/seeded.ts';
+import { Ledger } from '../src/ledger/ledger.ts';
+import { explain } from '../src/questions/explain/explain.ts';
+import { readObservation } from '../src/questions/explain/observation.ts';
+import type { BookRecord } from '../src/records/record.ts';
+
+const SORTS = ['goods out: digits swapped', 'payment: keyed twice', 'delivery: wrong digit'];
+const RUNS = 5;
+const FAMILIES_BY_RECORDS = 50;
+
+const asked = process.argv.slice(2).map(Number);
+for (const records of asked.length === 0 ? [500, 5_000, 50_000] : asked) measure(records);
+
+function measure(recordCount: number): void {
+  const families = Math.max(8, Math.round(recordCount / FAMILIES_BY_RECORDS));
+  const shape = { families, products: 12, days: 63, changesPercent: 0 };
+  const records = makeSeason(1, { ...shape, actsADay: recordCount / shape.days });
+  const truth = Ledger.of(records);
+  const text = JSON.stringify(records);
+  say(`\n${records.length} records, ${families} families`);
+  say(`JSON.parse of the book      ${ms(best(() => JSON.parse(text)))}`);
+  let planted: readonly BookRecord[] = records;
+  for (const [at, sort] of SORTS.entries()) {
+    planted = plants[sort]?.(planted, seeded(40 + at))?.records ?? planted;
+    const book = Ledger.of(planted);
+    for (const level of ['everything', 'count'] as const) {
+      const read = readObservation(book, observationOf(truth, book, level));
+      if (!read.ok) throw new Error(read.refusal);
+      const observed = read.value;
+      const mistakesMax = at === 0 ? 1 : at === 1 ? 2 : 3;
+      const time = best(() => explain(book, observed, { mistakesMax }));
+      const { explanations } = explain(book, observed, { mistakesMax });
+      say(
+        `${at + 1} planted, ${level.padEnd(10)}       ${ms(time)}` +
+          `   first: ${explanations[0]?.kind ?? 'none'}`,
+      );
+    }
+  }
+}
+
+function best(run: () => unknown): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let each = 0; each < RUNS; each += 1) {
+    const start = performance.now();
+    run();
+    least = Math.min(least, performance.now() - start);
+  }
+  return least;
+}
+
+function ms(time: number): string {
+  return `${time.toFixed(1).padStart(9)} ms`;
+}
+
+function say(line: string): void {
+  process.stdout.write(`${line}\n`);
+}
