@@ -4,7 +4,7 @@ import { GlyphCoverage } from './glyph-coverage.ts';
 
 /**
  * The fonts of all papers, from packages and never from the machine or the network: Noto Sans
- * (Latin, Greek, Cyrillic, Devanagari) in two weights, then one font a further script. The Chinese
+ * (Latin, Greek, Cyrillic, Devanagari) in one weight, then one font a further script. The Chinese
  * font is large and is read only once a paper needs it.
  */
 export interface PaperFont {
@@ -17,7 +17,6 @@ const require = createRequire(import.meta.url);
 /** In every paper, in this order of preference. */
 export const usualFonts: readonly PaperFont[] = [
   font('Noto Sans', 'noto-sans', '400Regular', 'NotoSans_400Regular'),
-  font('Noto Sans', 'noto-sans', '700Bold', 'NotoSans_700Bold'),
   font('Noto Sans Arabic', 'noto-sans-arabic', '400Regular', 'NotoSansArabic_400Regular'),
   font('Noto Sans Hebrew', 'noto-sans-hebrew', '400Regular', 'NotoSansHebrew_400Regular'),
 ];

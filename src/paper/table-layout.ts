@@ -10,8 +10,8 @@ import { isWidthCertain, textWidth } from './text-width.ts';
 
 const CELL_PT = 9;
 const HEAD_PT = 8;
-/** Bold letters are this much wider. */
-const BOLD = 1.09;
+/** The outline of stronger text takes a little room. */
+const STRONG = 1.06;
 /** Room beside a text, as `inset` in paper.typ gives it. */
 const GAP_PT = 10;
 const BOX_PT = 68;
@@ -63,7 +63,7 @@ function widthsOf(table: TableBlock, texts: TextWidths): ColumnWidth[] {
     if (column.shows === 'box') return BOX_PT;
     if (at === lastText && table.narrow !== true) return 'grow';
     const cells = texts.map((row) => row[at] ?? 0);
-    const totals = (table.totals ?? []).map((row) => textWidth(row[at] ?? '', CELL_PT) * BOLD);
+    const totals = (table.totals ?? []).map((row) => textWidth(row[at] ?? '', CELL_PT) * STRONG);
     return columnWidth(column, Math.max(0, ...cells, ...totals), textMax);
   });
 }
@@ -74,7 +74,7 @@ function columnWidth(column: Column, body: number, textMax: number): number {
 }
 
 function headWidth(head: string): number {
-  const width = (words: readonly string[]) => textWidth(words.join(' '), HEAD_PT) * BOLD;
+  const width = (words: readonly string[]) => textWidth(words.join(' '), HEAD_PT) * STRONG;
   const words = head.split(' ');
   const whole = width(words);
   if (whole <= HEAD_ONE_LINE_PT) return whole;

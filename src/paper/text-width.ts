@@ -9,7 +9,7 @@ const PLAIN = /^[ -~\u00a0-\u024f\u0370-\u052f\u2010-\u2026\u20ac\u2212]*$/u;
 
 const known = new Map<string, number>();
 
-/** Points that a text takes in one line at a type size, in the regular weight. */
+/** Points that a text takes in one line at a type size. */
 export function textWidth(text: string, size: number): number {
   let thousandths = 0;
   for (const character of text) thousandths += characterWidth(character);
