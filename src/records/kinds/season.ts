@@ -1,7 +1,10 @@
 import Type from 'typebox';
 import { common, Day, Reason, ShortId, Text } from '../fields.ts';
 
-/** The season: its name, currency and days, what papers say of the group; `closed` once it is read-only. */
+/**
+ * The season: its name, currency and days, what papers say of the group; `closed` once it is
+ * read-only.
+ */
 export const Season = Type.Object({
   ...common,
   kind: Type.Literal('season'),

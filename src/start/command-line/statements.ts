@@ -22,8 +22,8 @@ export const statements: Command = {
     'as-of': { type: 'string' },
   },
   takes: ['BOOK'],
-  help: `Every family's statement as a tagged PDF: one file each into a folder, or all of them in one
-file for printing, each family on sheets of its own (also when printed on both sides).
+  help: `Every family's statement as a tagged PDF: one file each into a folder, or all of them in
+one file for printing, each family on sheets of its own (also when printed on both sides).
 
   --out DIR             the folder; made where it is not there
   --together FILE       all of them in one PDF; beyond 200 families FILE-1, FILE-2 and so on
