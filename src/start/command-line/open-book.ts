@@ -9,6 +9,7 @@ import type { Outlet } from './outlet.ts';
 import type { Arguments, OptionTable } from './read-arguments.ts';
 import { Stop } from './stop.ts';
 import { isStoreStart, readStoreBook } from './store-book.ts';
+import { letYoungSpaceGrow } from './young-space.ts';
 
 /** Which book of a store file that holds several. */
 export const bookOptions: OptionTable = {
@@ -40,6 +41,7 @@ export async function openBook(given: Arguments, outlet: Outlet): Promise<Accept
  */
 export async function openBalances(given: Arguments, outlet: Outlet): Promise<BalancedBook> {
   const [path = ''] = given.positionals;
+  letYoungSpaceGrow(false);
   const reader = new QuickReader(path === '-' ? 0 : sizeOf(path));
   const kept: Uint8Array[] = [];
   for await (const bytes of bookBytes(path, given, outlet)) {
@@ -51,6 +53,7 @@ export async function openBalances(given: Arguments, outlet: Outlet): Promise<Ba
   const read = reader.end();
   const book = read === undefined ? undefined : quickBook(read);
   if (book !== undefined) return book;
+  letYoungSpaceGrow(true);
   const again = { ...outlet, input: path === '-' ? inOrder(kept) : outlet.input };
   return (await openBook(given, again)).ledger;
 }
