@@ -27,6 +27,8 @@ export interface Hypothesis {
 
 /** Collects hypotheses; what cannot be part of an answer need not be made. */
 export interface Taking {
+  /** True where only what accounts for the whole difference by itself is taken. */
+  readonly isWhole: boolean;
   /** How many times an effect has to be taken; undefined where any number may do, 0 where none. */
   timesOf(effect: Effect): number | undefined;
   /** True where an effect, taken so many times, may be part of an answer. */

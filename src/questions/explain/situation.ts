@@ -29,6 +29,7 @@ export class Situation {
   readonly #hotProducts = new Set<string>();
   readonly #hotAccounts = new Set<string>();
   readonly #seenAccounts = new Set<string>();
+  readonly #settled = new Map<MovementRecord, boolean>();
 
   constructor(ledger: Ledger, observed: readonly ObservedAccount[], day: string | undefined) {
     this.ledger = ledger;
@@ -89,6 +90,20 @@ export class Situation {
     return sellerAccounts(seller).some(([ledger, account]) => this.isOff(ledger, account));
   }
 
+  /**
+   * True where a record moved something in an account that was looked at and agrees: neither it nor
+   * one of its numbers can be all that is wrong.
+   */
+  isSettled(record: MovementRecord): boolean {
+    const known = this.#settled.get(record);
+    if (known !== undefined) return known;
+    const settled = partyAccounts(record).some(
+      ([ledger, account]) => this.isSeen(ledger, account) && !this.isOff(ledger, account),
+    );
+    this.#settled.set(record, settled);
+    return settled;
+  }
+
   /** Units a case on a day; 1 where the product is unknown. */
   caseUnits(product: string, day: string): number {
     return stepOn(this.ledger.prices.get(product) ?? [], day)?.caseUnits ?? 1;
@@ -125,4 +140,23 @@ function sellerAccounts(seller: string): readonly (readonly [LedgerName, string]
     ['money', `owed:${seller}`],
     ['credit', `seller:${seller}`],
   ];
+}
+
+/** Accounts of the other party that every number of a record moves. */
+function partyAccounts(record: MovementRecord): readonly (readonly [LedgerName, string])[] {
+  switch (record.kind) {
+    case 'handover':
+    case 'return':
+      return sellerAccounts(record.seller);
+    case 'pass':
+      return [...sellerAccounts(record.from), ...sellerAccounts(record.to)];
+    case 'payment':
+    case 'refund':
+      return [['money', `owed:${record.seller}`]];
+    case 'swap-in':
+    case 'swap-out':
+      return [['stock', `neighbour:${record.neighbour}`]];
+    default:
+      return [];
+  }
 }

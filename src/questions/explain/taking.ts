@@ -4,6 +4,7 @@ import type { Hypothesis, Taking } from './hypothesis.ts';
 
 /** Keeps the hypotheses that account for the whole difference by themselves. */
 export class TakingWhole implements Taking {
+  readonly isWhole = true;
   readonly found: Hypothesis[] = [];
   readonly #difference: Effect;
   readonly #times = new Map<Effect, number>();
@@ -34,6 +35,7 @@ export class TakingWhole implements Taking {
  * touches no balance that differs is left out: another would have to undo all of it.
  */
 export class TakingParts implements Taking {
+  readonly isWhole = false;
   readonly #index: GapIndex<Hypothesis>;
   readonly #isOff: (place: number) => boolean;
   readonly #touching = new Map<Effect, boolean>();

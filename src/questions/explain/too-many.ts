@@ -9,6 +9,7 @@ import type { Situation } from './situation.ts';
 export function tooMany(situation: Situation, taking: Taking): void {
   const twins = new Twins(situation.entries);
   for (const record of situation.entries) {
+    if (taking.isWhole && situation.isSettled(record)) continue;
     const effect = situation.effects.change(record, undefined);
     if (!taking.fits(effect, 1)) continue;
     const twin = twins.of(record);

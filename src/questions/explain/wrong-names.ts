@@ -1,6 +1,6 @@
 import { daysBetween } from '../../base/day.ts';
 import type { MovementRecord, RecordOf } from '../../records/record.ts';
-import { sumOfEffects } from '../../solvers/gap/effect.ts';
+import { type Effect, sumOfEffects } from '../../solvers/gap/effect.ts';
 import { errorModel, type Sort } from './error-model.ts';
 import type { Taking } from './hypothesis.ts';
 import { type NumberField, numberFields, withNumber } from './number-fields.ts';
@@ -11,7 +11,7 @@ export function wrongNames(situation: Situation, taking: Taking): void {
   const look = new NameLook(situation, taking);
   for (const record of situation.entries) {
     look.sellers(record);
-    look.products(record);
+    if (!taking.isWhole || !situation.isSettled(record)) look.products(record);
     look.others(record);
   }
 }
@@ -19,6 +19,7 @@ export function wrongNames(situation: Situation, taking: Taking): void {
 class NameLook {
   readonly #situation: Situation;
   readonly #taking: Taking;
+  readonly #inDoubt = new Map<Effect, boolean>();
   /** Sellers whose accounts differ, and those whose accounts nobody looked at. */
   readonly #off: readonly string[];
   readonly #unseen: readonly string[];
@@ -85,14 +86,15 @@ class NameLook {
     const { neighbours, stalls } = this.#situation.ledger.setup;
     if (record.kind === 'swap-in' || record.kind === 'swap-out') {
       const names = [...neighbours.keys()].filter((each) => each !== record.neighbour);
-      for (const neighbour of names) {
+      for (const neighbour of this.#situation.isSettled(record) ? [] : names) {
         this.#change('wrong-neighbour', record, { ...record, neighbour }, names.length);
       }
     }
-    if (record.kind === 'stall-close') {
+    if (record.kind === 'stall-close' && this.#isPoolInDoubt(`stall:${record.stall}`)) {
       const near = [...stalls.values()].filter(
         (stall) =>
           stall.stall !== record.stall &&
+          this.#isPoolInDoubt(`stall:${stall.stall}`) &&
           Math.abs(daysBetween(record.date, stall.starts.slice(0, 10))) <= NEAR_STALL_DAYS,
       );
       for (const { stall } of near) {
@@ -160,8 +162,16 @@ class NameLook {
 
   /** True where the goods of a unit differ somewhere; where nobody saw them, where its price does. */
   #isProductInDoubt(record: MovementRecord, field: NumberField): boolean {
+    const unit = this.#situation.effects.unit(record, field);
+    const known = this.#inDoubt.get(unit);
+    if (known !== undefined) return known;
+    const isInDoubt = this.#isUnitInDoubt(unit);
+    this.#inDoubt.set(unit, isInDoubt);
+    return isInDoubt;
+  }
+
+  #isUnitInDoubt({ places }: Effect): boolean {
     const { effects } = this.#situation;
-    const { places } = effects.unit(record, field);
     const goods = places.filter((place) => effects.places.at(place).product !== '');
     const telling = goods.length > 0 ? goods : places;
     return telling.length === 0 || telling.some((place) => this.#situation.offAt(place) !== 0);

@@ -14,6 +14,7 @@ export function wrongNumbers(situation: Situation, taking: Taking): void {
     return truths;
   };
   for (const record of situation.entries) {
+    if (taking.isWhole && situation.isSettled(record)) continue;
     for (const field of numberFields(record)) {
       const unit = situation.effects.unit(record, field);
       const times = taking.timesOf(unit);

@@ -2,11 +2,13 @@ import { addDays } from '../../base/day.ts';
 import type { MovementRecord } from '../../records/record.ts';
 import { errorModel, type Sort } from './error-model.ts';
 import type { Taking } from './hypothesis.ts';
+import { numberFields } from './number-fields.ts';
 import { NEAR_DAYS, type Situation } from './situation.ts';
 
 /** Names and numbers are right, and the record is of the wrong kind, tender, source or day. */
 export function wrongWays(situation: Situation, taking: Taking): void {
   for (const record of situation.entries) {
+    if (taking.isWhole && GOODS.has(record.kind) && situation.isSettled(record)) continue;
     const ways = otherWays(record, situation);
     for (const [sort, becomes] of ways) {
       const effect = situation.effects.change(record, becomes);
@@ -16,6 +18,8 @@ export function wrongWays(situation: Situation, taking: Taking): void {
   }
   wrongDays(situation, taking);
 }
+
+const GOODS: ReadonlySet<string> = new Set(['handover', 'return', 'pass', 'swap-in', 'swap-out']);
 
 type Way = readonly [sort: Sort, becomes: MovementRecord];
 
@@ -95,14 +99,16 @@ function otherTenders(record: MovementRecord & { kind: 'payment' | 'refund' }): 
  */
 function wrongDays(situation: Situation, taking: Taking): void {
   const { rate } = errorModel['wrong-day'];
-  for (const cut of cutsOf(situation)) {
+  const records = [...situation.entries, ...situation.later];
+  for (const [cut, products] of cutsOf(situation)) {
     const [from, to, before] = [
       addDays(cut, -NEAR_DAYS),
       addDays(cut, NEAR_DAYS),
       addDays(cut, -1),
     ];
-    for (const record of [...situation.entries, ...situation.later]) {
+    for (const record of records) {
       if (record.date < from || record.date > to) continue;
+      if (products !== undefined && !namesAny(record, products)) continue;
       const becomes = { ...record, date: record.date < cut ? cut : before };
       const effect = situation.effects.change(record, becomes);
       taking.take(effect, 1, { sort: 'wrong-day', chance: rate / 2, record, becomes });
@@ -110,12 +116,21 @@ function wrongDays(situation: Situation, taking: Taking): void {
   }
 }
 
-/** First days of new prices, and the day after that of the observation. */
-function cutsOf({ day, ledger }: Situation): Set<string> {
-  const cuts = new Set<string>();
-  for (const steps of ledger.prices.values()) {
-    for (const { from } of steps.slice(1)) cuts.add(from);
+/**
+ * First days of new prices with the products that get them, and the day after the observation, on
+ * which everything counts.
+ */
+function cutsOf({ day, ledger }: Situation): Map<string, Set<string> | undefined> {
+  const cuts = new Map<string, Set<string> | undefined>();
+  for (const [product, steps] of ledger.prices) {
+    for (const { from } of steps.slice(1)) {
+      cuts.set(from, (cuts.get(from) ?? new Set()).add(product));
+    }
   }
-  if (day !== undefined) cuts.add(addDays(day, 1));
+  if (day !== undefined) cuts.set(addDays(day, 1), undefined);
   return cuts;
+}
+
+function namesAny(record: MovementRecord, products: ReadonlySet<string>): boolean {
+  return numberFields(record).some(({ product }) => product !== undefined && products.has(product));
 }
