@@ -2,7 +2,7 @@ import { movementKinds, setupKinds } from '../../src/records/record.ts';
 import { recordsOf } from './book-records.ts';
 import type { OpenedApp } from './harness.ts';
 
-/** The address of every screen of the app over the demo season, for whoever looks at all of them. */
+/** The address of every screen of the app over the demo season, to look at all of them. */
 
 /** The screens for a task, each with a page of its own. */
 export const TASK_PATHS = [

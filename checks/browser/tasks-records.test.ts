@@ -84,7 +84,7 @@ describe('a deposit', () => {
   });
   afterAll(() => app.close());
 
-  it('offers what waits in the cash box, and takes the sum of the ticks as its amount', async () => {
+  it('offers what waits in the cash box, and its amount follows the ticks', async () => {
     const { page } = app;
     await page.getByLabel(/Payment from Ada M/).check();
     await page.getByText('$16.00').first().waitFor();

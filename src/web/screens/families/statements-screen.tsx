@@ -1,6 +1,6 @@
 import '../../styles/tasks.css';
 import { byText } from '../../../base/order.ts';
-import { familyAccounts } from '../../../questions/family-account.ts';
+import { type FamilyAccount, familyAccounts } from '../../../questions/family-account.ts';
 import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
 import { PrintButton } from '../../parts/button.tsx';
@@ -35,21 +35,24 @@ export function StatementsScreen() {
       layout="statements-page"
     >
       {accounts.map((account) => (
-        <section
-          key={account.family}
-          class="one-statement"
-          aria-labelledby={`of-${account.family}`}
-        >
-          <h2 id={`of-${account.family}`}>
-            {account.name}
-            <span class="soft"> · {account.sellers.map((seller) => seller.name).join(', ')}</span>
-          </h2>
-          <p class="no-print">
-            <PaperLinks paper="statement" about={account.family} words="Statement" />
-          </p>
-          <Statement account={account} />
-        </section>
+        <OneStatement key={account.family} account={account} />
       ))}
     </Page>
+  );
+}
+
+function OneStatement({ account }: { readonly account: FamilyAccount }) {
+  const id = `of-${account.family}`;
+  return (
+    <section class="one-statement" aria-labelledby={id}>
+      <h2 id={id}>
+        {account.name}
+        <span class="soft"> · {account.sellers.map((seller) => seller.name).join(', ')}</span>
+      </h2>
+      <p class="no-print">
+        <PaperLinks paper="statement" about={account.family} words="Statement" />
+      </p>
+      <Statement account={account} />
+    </section>
   );
 }

@@ -27,17 +27,9 @@ export function ReceiptsField({ form, typed, onType }: FormFieldProps) {
   if (receipts.length === 0) {
     return <p class="none">No payment and no stall waits to be banked.</p>;
   }
-  const isTicked = ({ record }: Receipt) => typed[`${form.field}.${record.id}`] === 'yes';
-  const ticked = receipts.filter(isTicked);
-  const tick = (changed: readonly Receipt[], on: boolean) => {
-    const ticks = changed.map(({ record }) => [`${form.field}.${record.id}`, on ? 'yes' : '']);
-    const next: Typed = { ...typed, ...Object.fromEntries(ticks) };
-    const before = ticked.length === 0 ? '' : moneyToType(sumOfReceipts(ticked), currency);
-    const after = receipts.filter(({ record }) => next[`${form.field}.${record.id}`] === 'yes');
-    const follows = (typed.cents ?? '') === before;
-    const cents = after.length === 0 ? '' : moneyToType(sumOfReceipts(after), currency);
-    onType(follows ? { ...next, cents } : next);
-  };
+  const ticked = receipts.filter((receipt) => isTicked(form.field, typed, receipt));
+  const tick = (changed: readonly Receipt[], on: boolean) =>
+    onType(withTicks({ field: form.field, typed, receipts, changed, on, currency }));
   const all = ticked.length === receipts.length;
   return (
     <fieldset class="field receipts" id={fieldId(form.field)} tabIndex={-1}>
@@ -48,19 +40,12 @@ export function ReceiptsField({ form, typed, onType }: FormFieldProps) {
       <p class="field-hint">Tick what is in the bag. Cards are not here: they arrive by payout.</p>
       <ul>
         {receipts.map((receipt) => (
-          <li key={receipt.record.id}>
-            <label>
-              <input
-                type="checkbox"
-                checked={isTicked(receipt)}
-                onChange={(event) => tick([receipt], event.currentTarget.checked)}
-              />
-              <span class="receipt-words">
-                {dayText(receipt.record.date)}: {recordSentence(receipt.record, ledger)}
-              </span>
-              <Money minor={receipt.cents} plain />
-            </label>
-          </li>
+          <ReceiptRow
+            key={receipt.record.id}
+            receipt={receipt}
+            ticked={ticked.includes(receipt)}
+            onTick={(on) => tick([receipt], on)}
+          />
         ))}
       </ul>
       <p class="receipts-sum">
@@ -74,6 +59,56 @@ export function ReceiptsField({ form, typed, onType }: FormFieldProps) {
       </p>
     </fieldset>
   );
+}
+
+function ReceiptRow(props: {
+  readonly receipt: Receipt;
+  readonly ticked: boolean;
+  readonly onTick: (on: boolean) => void;
+}) {
+  const { ledger } = useBook();
+  const { record, cents } = props.receipt;
+  return (
+    <li>
+      <label>
+        <input
+          type="checkbox"
+          checked={props.ticked}
+          onChange={(event) => props.onTick(event.currentTarget.checked)}
+        />
+        <span class="receipt-words">
+          {dayText(record.date)}: {recordSentence(record, ledger)}
+        </span>
+        <Money minor={cents} plain />
+      </label>
+    </li>
+  );
+}
+
+function isTicked(field: string, typed: Typed, { record }: Receipt): boolean {
+  return typed[`${field}.${record.id}`] === 'yes';
+}
+
+/** What is typed after some ticks changed; the amount follows while nobody wrote another one. */
+function withTicks(change: {
+  readonly field: string;
+  readonly typed: Typed;
+  readonly receipts: readonly Receipt[];
+  readonly changed: readonly Receipt[];
+  readonly on: boolean;
+  readonly currency: string;
+}): Typed {
+  const { field, typed, receipts, currency } = change;
+  const ticks = change.changed.map(({ record }) => [
+    `${field}.${record.id}`,
+    change.on ? 'yes' : '',
+  ]);
+  const next: Typed = { ...typed, ...Object.fromEntries(ticks) };
+  const sumIn = (at: Typed) => {
+    const ticked = receipts.filter((receipt) => isTicked(field, at, receipt));
+    return ticked.length === 0 ? '' : moneyToType(sumOfReceipts(ticked), currency);
+  };
+  return (typed.cents ?? '') === sumIn(typed) ? { ...next, cents: sumIn(next) } : next;
 }
 
 /** What waits, and what this deposit already names, so that an edit can take it out again. */
