@@ -1,3 +1,4 @@
+import { byName } from '../base/name-order.ts';
 import { byText } from '../base/order.ts';
 import type { Ledger } from '../ledger/ledger.ts';
 import { NO_PRIZE } from '../records/no-prize.ts';
@@ -34,7 +35,7 @@ export function handOutList(ledger: Ledger, sellers: readonly SellerPrizes[]): H
   }));
   return list
     .filter((one) => one.prizes.length > 0)
-    .sort((a, b) => byText(a.name, b.name) || byText(a.seller, b.seller));
+    .sort((a, b) => byName(a.name, b.name) || byText(a.seller, b.seller));
 }
 
 function handOutPrize(ledger: Ledger, one: SellerPrizes, id: string): HandOutPrize[] {

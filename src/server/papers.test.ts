@@ -24,6 +24,9 @@ describe('papers', () => {
     `/refund-receipt/${refund.id}.pdf`,
     '/season-proof.pdf?paper=letter',
     '/statements.pdf',
+    '/prize-order.pdf',
+    '/hand-out-list.pdf?paper=letter',
+    '/host-report/market.pdf',
   ])('%s is a tagged PDF', async (path) => {
     const { status, headers, bytes } = await server.get(papers + path);
     expect(status).toBe(200);
@@ -37,6 +40,8 @@ describe('papers', () => {
     '/statement/nobody.pdf',
     '/statement.pdf',
     '/statements/home.pdf',
+    '/host-report/nobody.pdf',
+    '/host-report.pdf',
     `/goods-slip/${payment.id}.pdf`,
     `/payment-receipt/${goodsOut.id}.pdf`,
     '/constructor.pdf',

@@ -9,9 +9,12 @@ import { seasonProof } from '../questions/season-proof.ts';
 import { countSheet } from '../statements/count-sheet.ts';
 import { familyStatement, statementsTitle } from '../statements/family-statement.ts';
 import { goodsSlip } from '../statements/goods-slip.ts';
+import { handOutPaper } from '../statements/hand-out-paper.ts';
+import { hostReportPaper } from '../statements/host-report-paper.ts';
 import type { Paper } from '../statements/paper.ts';
 import { type PaperContext, paperContext } from '../statements/paper-frame.ts';
 import { paymentReceipt } from '../statements/payment-receipt.ts';
+import { prizeOrderPaper } from '../statements/prize-order-paper.ts';
 import { refundReceipt } from '../statements/refund-receipt.ts';
 import { seasonProofPaper } from '../statements/season-proof-paper.ts';
 import { type Problem, problem } from './problem.ts';
@@ -36,11 +39,14 @@ const papers: Readonly<Record<string, MakePaper>> = {
     const proof = seasonProof(ledger, context.asAt);
     return proof.ok ? done(seasonProofPaper(proof.value, ledger, context)) : proof;
   },
+  'prize-order': (ledger, _about, context) => done(prizeOrderPaper(ledger, context)),
+  'hand-out-list': (ledger, _about, context) => done(handOutPaper(ledger, context)),
+  'host-report': hostReportPaper,
 };
 
 export interface AskedPaper {
   readonly name: string;
-  /** A family or the id of a record; empty for papers about the whole book. */
+  /** A family, a host shop or the id of a record; empty for papers about the whole book. */
   readonly about: string;
   readonly size: PaperSize;
   /** The book's short name of its group. */

@@ -93,6 +93,18 @@ const routes: readonly Route[] = [
     load: async () => (await import('./screens/prizes/prizes-screen.tsx')).PrizesScreen,
   },
   {
+    path: '/prizes/order',
+    load: async () => (await import('./screens/prizes/prize-order-screen.tsx')).PrizeOrderScreen,
+  },
+  {
+    path: '/prizes/hand-out',
+    load: async () => (await import('./screens/prizes/hand-out-screen.tsx')).HandOutScreen,
+  },
+  {
+    path: '/hosts/:host',
+    load: async () => (await import('./screens/hosts/host-report-screen.tsx')).HostReportScreen,
+  },
+  {
     path: '/closing',
     load: async () => (await import('./screens/closing/closing-screen.tsx')).ClosingScreen,
   },

@@ -31,6 +31,10 @@ export const commands: Readonly<Record<string, CommandEntry>> = {
     summary: 'prize steps earned, choices missing, what to order',
     load: async () => (await import('./prizes.ts')).prizes,
   },
+  host: {
+    summary: "a host shop's stalls over the season, on the screen or as a PDF",
+    load: async () => (await import('./host.ts')).host,
+  },
   shareout: {
     summary: "a pool's credit shared fairly among sellers, in whole units",
     load: async () => (await import('./shareout.ts')).shareout,

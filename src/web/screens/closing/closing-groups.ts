@@ -72,7 +72,5 @@ export function nextLinks(
 /** A stall's pool is shared on the stall's own page, the others have one each. */
 function sharing(item: string): string {
   const stall = /^(?:pool:)?stall:(.+)$/.exec(item)?.[1];
-  return stall === undefined
-    ? `/pools/${item.slice('pool:'.length)}`
-    : `/stalls/${stall}`;
+  return stall === undefined ? `/pools/${item.slice('pool:'.length)}` : `/stalls/${stall}`;
 }

@@ -1,18 +1,21 @@
 import '../../styles/tasks.css';
 import '../set-up/set-up.css';
+import './prizes.css';
+import { byName } from '../../../base/name-order.ts';
 import { byText } from '../../../base/order.ts';
 import { done } from '../../../base/outcome.ts';
-import { type PrizeOrderLine, prizes, type SellerPrizes } from '../../../questions/prizes.ts';
+import { prizes, type SellerPrizes } from '../../../questions/prizes.ts';
 import { sellerName } from '../../../statements/account-name.ts';
+import { unitsText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
 import { PrintButton } from '../../parts/button.tsx';
 import { ClosedNotice, useClosed } from '../../parts/closed-season.tsx';
-import { Units } from '../../parts/figures.tsx';
 import { ErrorSummary } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { useSaving } from '../../parts/saving.ts';
 import { StateMark } from '../../parts/state-mark.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
+import { PrizeProceeds } from './prize-proceeds.tsx';
 import { StepChoices } from './step-choices.tsx';
 
 /** Steps that each seller's credit has reached, in alphabetical order; no ranking of children. */
@@ -23,20 +26,23 @@ export function PrizesScreen() {
   const answer = prizes(ledger);
   const name = (seller: string) => sellerName(ledger.setup, seller);
   const sellers = [...answer.sellers].sort(
-    (a, b) => byText(name(a.seller), name(b.seller)) || byText(a.seller, b.seller),
+    (a, b) => byName(name(a.seller), name(b.seller)) || byText(a.seller, b.seller),
   );
   const missing = sellers.reduce((sum, seller) => sum + seller.missing.length, 0);
   const choose = (seller: string, level: string, choice: string) => {
     const earlier = ledger.setup.choices.get(`${seller} ${level}`);
+    // A step without choices is the seller's again once "no prize" is taken back.
+    if (choice === '') {
+      const voids = earlier?.id;
+      if (voids === undefined) return;
+      void saving.save(done([{ kind: 'void' as const, voids, reason: 'The prize is wanted' }]));
+      return;
+    }
     const replaces = earlier === undefined ? {} : { replaces: earlier.id };
     void saving.save(done([{ kind: 'choice' as const, seller, level, choice, ...replaces }]));
   };
   const columns: readonly Column<SellerPrizes>[] = [
-    {
-      head: 'Seller',
-      cell: (row) => <a href={`/accounts/credit/seller:${row.seller}`}>{name(row.seller)}</a>,
-    },
-    { head: 'Credited', number: true, cell: (row) => <Units units={row.credited} plain /> },
+    { head: 'Seller', cell: (row) => <Credited row={row} name={name(row.seller)} /> },
     {
       head: 'Steps reached, and choices',
       cell: (row) => (
@@ -47,11 +53,6 @@ export function PrizesScreen() {
         />
       ),
     },
-  ];
-  const orderColumns: readonly Column<PrizeOrderLine>[] = [
-    { head: 'Prize', cell: (row) => row.prize },
-    { head: 'Choice', cell: (row) => row.choice ?? '' },
-    { head: 'Pieces', number: true, cell: (row) => row.pieces },
   ];
   return (
     <Page
@@ -67,6 +68,12 @@ export function PrizesScreen() {
       actions={
         <>
           <PrintButton />
+          <a class="button button-plain" href="/prizes/order">
+            Order
+          </a>
+          <a class="button button-plain" href="/prizes/hand-out">
+            Hand-out list
+          </a>
           <a class="button button-plain" href="/set-up/prize-steps">
             Prize steps
           </a>
@@ -75,26 +82,52 @@ export function PrizesScreen() {
     >
       <ClosedNotice />
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
+      <NotShared pools={answer.notShared} />
       <Table
         caption="Sellers in alphabetical order"
         rows={sellers}
         keyOf={(row) => row.seller}
         columns={columns}
-        none={
-          <>
-            No seller yet. <a href="/set-up/paste">Paste a seller list</a>, or{' '}
-            <a href="/set-up/sellers">add a seller</a>.
-          </>
-        }
+        none="No seller yet."
       />
-      <p class="soft">Credit counts towards prizes only; it is never money.</p>
-      <Table
-        caption="Prizes to order"
-        rows={answer.order}
-        keyOf={(row) => `${row.level} ${row.choice ?? ''}`}
-        columns={orderColumns}
-        none="No prize to order yet."
-      />
+      <PrizeProceeds />
+      <p class="soft">
+        Credit counts towards prizes only; it is never money. Ask your adviser first about prizes of
+        cash or gift cards, and about tax on prizes of some value.
+      </p>
     </Page>
+  );
+}
+
+/** A seller's units, what of them is not sure yet, and how many the next step wants. */
+function Credited({ row, name }: { readonly row: SellerPrizes; readonly name: string }) {
+  const { stallNotSettled, toBring } = row.pending;
+  return (
+    <>
+      <a href={`/accounts/credit/seller:${row.seller}`}>{name}</a>
+      <span class="prize-units">{unitsText(row.credited)} units</span>
+      {stallNotSettled > 0 && (
+        <span class="prize-units">
+          {unitsText(stallNotSettled)} of them not confirmed: the stall is not settled
+        </span>
+      )}
+      {toBring > 0 && (
+        <span class="prize-units">
+          {unitsText(toBring)} more to come with online orders to be brought
+        </span>
+      )}
+    </>
+  );
+}
+
+/** Credit that is still in pools: steps may change once it is shared. */
+function NotShared({ pools }: { readonly pools: Readonly<Record<string, number>> }) {
+  const units = Object.values(pools).reduce((sum, each) => sum + Math.max(0, each), 0);
+  if (units === 0) return null;
+  return (
+    <p>
+      <StateMark mark="open" word={`${unitsText(units)} units not yet shared.`} /> Share them out
+      first: steps may change. <a href="/closing">Closing list</a>
+    </p>
   );
 }

@@ -1,5 +1,8 @@
-import type { SellerPrizes } from '../../../questions/prizes.ts';
+import { chosenAt, levelsUp, type SellerPrizes } from '../../../questions/prizes.ts';
+import { NO_PRIZE } from '../../../records/no-prize.ts';
+import type { RecordOf } from '../../../records/record.ts';
 import { sellerName } from '../../../statements/account-name.ts';
+import { unitsText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
 
 /** A seller's steps, each with its choice: a select while it can still be changed. */
@@ -9,39 +12,80 @@ export function StepChoices(props: {
   readonly onChoose: (level: string, choice: string) => void;
 }) {
   const { ledger } = useBook();
-  const { seller, steps, missing } = props.prizes;
-  const { levels, choices } = ledger.setup;
-  if (steps.length === 0) return <span class="soft">none yet</span>;
+  const { steps, notReached, credited } = props.prizes;
+  const levels = levelsUp(ledger);
+  const earned = levels.filter(({ level }) => steps.includes(level));
+  const next = levels.find(({ units }) => units > credited);
   return (
-    <ul class="step-choices">
-      {steps.map((id) => {
-        const level = levels.get(id);
-        const options = level?.choices ?? [];
-        const chosen = missing.includes(id) ? '' : (choices.get(`${seller} ${id}`)?.choice ?? '');
-        return (
-          <li key={id}>
-            <span>{level?.prize ?? id}</span>
-            {options.length > 0 && props.readOnly && <span>: {chosen || 'no choice'}</span>}
-            {options.length > 0 && !props.readOnly && (
-              <select
-                aria-label={`Choice of ${sellerName(ledger.setup, seller)}: ${level?.prize ?? id}`}
-                class={chosen === '' ? 'choice-missing' : ''}
-                value={chosen}
-                onChange={(event) => props.onChoose(id, event.currentTarget.value)}
-              >
-                <option value="" disabled>
-                  Choice missing
-                </option>
-                {options.map((option) => (
-                  <option key={option} value={option} selected={option === chosen}>
-                    {option}
-                  </option>
-                ))}
-              </select>
-            )}
-          </li>
-        );
-      })}
-    </ul>
+    <>
+      <ul class="step-choices">
+        {earned.map((level) => (
+          <Step key={level.level} level={level} {...props} />
+        ))}
+      </ul>
+      {next !== undefined && (
+        <span class="soft">
+          {unitsText(next.units - credited)} more, at {unitsText(next.units)}: {next.prize}
+        </span>
+      )}
+      {levels
+        .filter(({ level }) => notReached.includes(level))
+        .map((level) => (
+          <p class="not-reached" key={level.level}>
+            {level.prize}: {chosenAt(ledger, props.prizes.seller, level)} was chosen, and the credit
+            is {unitsText(credited)} of {unitsText(level.units)}. If it is ordered it stays; a
+            leader decides.
+          </p>
+        ))}
+    </>
+  );
+}
+
+function Step(props: {
+  readonly prizes: SellerPrizes;
+  readonly level: RecordOf<'level'>;
+  readonly readOnly: boolean;
+  readonly onChoose: (level: string, choice: string) => void;
+}) {
+  const { ledger } = useBook();
+  const { level, prizes } = props;
+  const chosen = chosenAt(ledger, prizes.seller, level) ?? '';
+  const needed = (level.choices?.length ?? 0) > 0;
+  const sure = prizes.sure.includes(level.level);
+  const said = chosen === NO_PRIZE ? 'no prize' : chosen;
+  const offered = (level.choices ?? []).filter((choice) => choice !== NO_PRIZE);
+  return (
+    <li>
+      <span>{level.prize}</span>
+      {props.readOnly ? (
+        <span>{said !== '' && `: ${said}`}</span>
+      ) : (
+        <select
+          aria-label={`Choice of ${sellerName(ledger.setup, prizes.seller)}: ${level.prize}`}
+          class={needed && chosen === '' ? 'choice-missing' : ''}
+          value={chosen}
+          onChange={(event) => props.onChoose(level.level, event.currentTarget.value)}
+        >
+          {needed ? (
+            <option value="" disabled>
+              Choice missing
+            </option>
+          ) : (
+            <option value="" selected={chosen === ''}>
+              gets it
+            </option>
+          )}
+          {offered.map((choice) => (
+            <option key={choice} value={choice} selected={choice === chosen}>
+              {choice}
+            </option>
+          ))}
+          <option value={NO_PRIZE} selected={chosen === NO_PRIZE}>
+            No prize, thank you
+          </option>
+        </select>
+      )}
+      {!sure && <span class="soft">not confirmed</span>}
+    </li>
   );
 }

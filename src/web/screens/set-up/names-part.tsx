@@ -17,7 +17,17 @@ export function HostsPart() {
         one: 'host shop',
         none: 'No host shop yet. Add the first one, then plan a stall there.',
         rows: [...hosts.values()],
-        columns: [{ head: 'Name', cell: (row) => row.name }],
+        columns: [
+          { head: 'Name', cell: (row) => row.name },
+          {
+            head: 'Season report',
+            cell: (row) => (
+              <a href={`/hosts/${row.host}`} aria-label={`Report for ${row.name}`}>
+                Report
+              </a>
+            ),
+          },
+        ],
         keyOf: (row) => row.host,
         nameOf: (row) => row.name,
         fields: [NAME],

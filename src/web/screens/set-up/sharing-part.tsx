@@ -3,7 +3,6 @@ import { liftAllowed } from '../../../questions/share/lift-allowed.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import { LIFT_WHY, liftAllowedWords } from '../../../statements/lift-words.ts';
 import { useBook } from '../../book.ts';
-import { contentOf } from '../../undo.ts';
 import { type FieldSpec, FieldsForm } from './fields-form.tsx';
 import { Reading } from './reading.ts';
 
@@ -69,11 +68,10 @@ function SharingForm({ season }: { readonly season: RecordOf<'season'> }) {
       fields={FIELDS}
       start={{ weights, method, lift: lift ? 'yes' : '' }}
       read={(values) => {
-        const reading = new Reading(values);
+        const reading = new Reading(values, season);
         const rule = reading.optional('method');
         const { name, currency, starts, ends } = season;
         return reading.done({
-          ...contentOf(season),
           kind: 'season',
           name,
           currency,

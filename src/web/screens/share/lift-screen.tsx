@@ -31,7 +31,7 @@ export function LiftScreen({ params }: ScreenProps) {
       above={<a href={poolAddress(pool)}>{poolName(ledger.setup, pool)}</a>}
       lead={liftAllowedWords(allowed)}
     >
-      <p>{LIFT_WHY}</p>
+      <p class="lift-why">{LIFT_WHY}</p>
       {allowed.allowed ? (
         <LiftSheet pool={pool} />
       ) : (

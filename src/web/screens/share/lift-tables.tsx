@@ -8,25 +8,21 @@ import { type Column, Table } from '../../parts/table.tsx';
 /** What each seller would get and reach, lifted and beside it evenly. */
 export function LiftTables({ lift }: { readonly lift: PoolLift }) {
   const { ledger } = useBook();
-  const levels = levelsUp(ledger);
-  const reached = (units: number) => levels.filter((level) => level.units <= units).at(-1);
-  const then = (units: number, goal: number | undefined) => (
-    <>
-      {unitsText(units)}
-      <span class="share-weight">
-        {goal !== undefined && units >= goal && '✓ goal; '}
-        {reached(units)?.prize ?? 'no step yet'}
-      </span>
-    </>
-  );
   const columns: readonly Column<LiftedSeller>[] = [
-    { head: 'Seller', cell: (row) => sellerName(ledger.setup, row.seller) },
-    { head: 'Credited', number: true, cell: (row) => unitsText(row.credited) },
-    { head: 'Goal', number: true, cell: (row) => (row.goal ? unitsText(row.goal) : '') },
-    { head: 'Lifted', number: true, cell: (row) => <b>{`+${unitsText(row.lifted)}`}</b> },
-    { head: 'Then', cell: (row) => then(row.credited + row.lifted, row.goal) },
-    { head: 'Even share', number: true, cell: (row) => `+${unitsText(row.even)}` },
-    { head: 'Then, shared evenly', cell: (row) => then(row.credited + row.even, row.goal) },
+    {
+      head: 'Seller',
+      cell: (row) => (
+        <>
+          {sellerName(ledger.setup, row.seller)}
+          <span class="share-weight">
+            {unitsText(row.credited)} so far
+            {row.goal !== undefined && `, goal ${unitsText(row.goal)}`}
+          </span>
+        </>
+      ),
+    },
+    { head: 'Lifted', cell: (row) => <Then row={row} more={row.lifted} /> },
+    { head: 'Shared evenly', cell: (row) => <Then row={row} more={row.even} /> },
   ];
   return (
     <>
@@ -49,6 +45,25 @@ export function LiftTables({ lift }: { readonly lift: PoolLift }) {
   );
 }
 
+/** Units that a seller would get, what the total is then, and what that reaches. */
+function Then({ row, more }: { readonly row: LiftedSeller; readonly more: number }) {
+  const { ledger } = useBook();
+  const units = row.credited + more;
+  const step = levelsUp(ledger)
+    .filter((level) => level.units <= units)
+    .at(-1);
+  const goal = row.goal !== undefined && units >= row.goal;
+  return (
+    <>
+      <b>+{unitsText(more)}</b>, then {unitsText(units)}
+      <span class="share-weight">
+        {goal && '✓ goal, '}
+        {step?.prize ?? 'no step yet'}
+      </span>
+    </>
+  );
+}
+
 interface Way {
   readonly way: string;
   readonly reached: Reached;
@@ -56,7 +71,7 @@ interface Way {
 
 const summary: readonly Column<Way>[] = [
   { head: 'Way', cell: (row) => row.way },
-  { head: 'At their goal', number: true, cell: (row) => unitsText(row.reached.goals) },
-  { head: 'Steps reached', number: true, cell: (row) => unitsText(row.reached.steps) },
-  { head: 'Worth of steps', number: true, cell: (row) => unitsText(row.reached.worth) },
+  { head: 'At goal', number: true, cell: (row) => unitsText(row.reached.goals) },
+  { head: 'Steps', number: true, cell: (row) => unitsText(row.reached.steps) },
+  { head: 'Worth', number: true, cell: (row) => unitsText(row.reached.worth) },
 ];

@@ -23,8 +23,12 @@ export function ShareTable(props: TableProps) {
   const { setup } = useBook().ledger;
   const { check, sheet } = props;
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable
-    <section class="table-scroll scrolls share-scroll" aria-label="Units by seller and product" tabIndex={0}>
+    <section
+      class="table-scroll scrolls share-scroll"
+      aria-label="Units by seller and product"
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable
+      tabIndex={0}
+    >
       <table class="table share-table">
         <caption class="only-read">Units by seller and product</caption>
         <thead>

@@ -1,0 +1,80 @@
+import '../../styles/tasks.css';
+import { type HostProduct, type HostStall, hostReport } from '../../../questions/host-report.ts';
+import { hostName, productName } from '../../../statements/account-name.ts';
+import { hoursText } from '../../../statements/hours-text.ts';
+import { unitsText } from '../../../statements/money-text.ts';
+import { stallTimeText } from '../../../statements/stall-time-text.ts';
+import { useBook } from '../../book.ts';
+import { Money } from '../../parts/figures.tsx';
+import { Page } from '../../parts/page.tsx';
+import { PaperLinks } from '../../parts/paper-links.tsx';
+import { type Column, Table } from '../../parts/table.tsx';
+import type { ScreenProps } from '../../routes.ts';
+
+const STALLS: readonly Column<HostStall>[] = [
+  { head: 'Stall', cell: (row) => stallTimeText(row.starts, row.ends) },
+  { head: 'Open', number: true, cell: (row) => hoursText(row.minutes) },
+  {
+    head: 'Units',
+    number: true,
+    cell: (row) => (row.settled ? unitsText(row.units) : 'not counted'),
+  },
+  {
+    head: 'Value',
+    number: true,
+    cell: (row) => (row.settled ? <Money minor={row.value} plain /> : ''),
+  },
+];
+
+/** One host shop's season, for the shop itself: no seller and no family is named. */
+export function HostReportScreen({ params }: ScreenProps) {
+  const { ledger } = useBook();
+  const report = hostReport(ledger, params.host ?? '');
+  const above = <a href="/set-up/hosts">Host shops</a>;
+  if (report === undefined) {
+    return (
+      <Page title="Host shop" above={above}>
+        <p>There is no such host shop in this book.</p>
+      </Page>
+    );
+  }
+  const products: readonly Column<HostProduct>[] = [
+    { head: 'Product', cell: (row) => productName(ledger.setup, row.product) },
+    { head: 'Units', number: true, cell: (row) => unitsText(row.units) },
+    { head: 'Value', number: true, cell: (row) => <Money minor={row.value} plain /> },
+  ];
+  const settled = report.stalls.filter((stall) => stall.settled).length;
+  return (
+    <Page
+      title={hostName(ledger.setup, report.host)}
+      above={above}
+      lead={
+        <>
+          {settled} {settled === 1 ? 'stall' : 'stalls'}, {hoursText(report.minutes)},{' '}
+          {unitsText(report.units)} units, <Money minor={report.value} plain />.
+        </>
+      }
+      actions={<PaperLinks paper="host-report" about={report.host} words="Report" print />}
+    >
+      <Table
+        caption="Stalls at this shop"
+        rows={report.stalls}
+        keyOf={(row) => row.stall}
+        columns={STALLS}
+        none="No stall here yet."
+      />
+      <Table
+        caption="Sold, by product"
+        rows={report.products}
+        keyOf={(row) => row.product}
+        columns={products}
+        none="Nothing is counted yet."
+        foot={[
+          'Together',
+          unitsText(report.units),
+          <Money key="value" minor={report.value} plain />,
+        ]}
+      />
+    </Page>
+  );
+}
