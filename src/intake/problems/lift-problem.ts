@@ -8,7 +8,7 @@ const SELLERS_MOST = 1000;
 const STEPS_MOST = 100;
 const UNITS_MOST = 1_000_000_000;
 /** Places of a table that the solver writes: sellers times units of the pool. */
-export const LIFT_TABLE_MOST = 20_000_000;
+const LIFT_TABLE_MOST = 20_000_000;
 const WORTH_DECIMALS = 6;
 const WORTH_MOST = 100_000_000;
 
@@ -58,7 +58,21 @@ export function liftFault({ pool, sellers, steps }: LiftProblem): Finding | unde
     const wanted = `worths of at most ${WORTH_DECIMALS} decimals, together at most ${WORTH_MOST}`;
     return problemFinding('steps', 'worths that cannot be told apart exactly', wanted);
   }
+  // No more of the pool than would reach every mark is ever looked at in the table.
+  const places = sellers.length * Math.min(pool, unitsToEveryMark(sellers, steps));
+  if (places > LIFT_TABLE_MOST) {
+    const most = Math.floor(LIFT_TABLE_MOST / sellers.length);
+    return problemFinding('pool', pool, `at most ${most} units for ${sellers.length} sellers`);
+  }
   return undefined;
+}
+
+function unitsToEveryMark(sellers: LiftProblem['sellers'], steps: LiftProblem['steps']): number {
+  const highest = steps.reduce((most, { units }) => Math.max(most, units), 0);
+  return sellers.reduce(
+    (sum, { credited, goal = 0 }) => sum + Math.max(0, highest - credited, goal - credited),
+    0,
+  );
 }
 
 /**

@@ -22,7 +22,7 @@ worth: what a step counts against other steps, once it is reached; never an amou
   --programme   the same question as an integer programme (LP format), for any other solver to
                 confirm: its optimum is goalsReached and worth, put together as its first line says
 
-Example
+Examples
   cratebook lift --json < problem.json`,
   run: async (given, outlet) => {
     const read = readLiftProblem(await standardInput(outlet));
