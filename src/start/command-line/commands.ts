@@ -47,6 +47,10 @@ export const commands: Readonly<Record<string, CommandEntry>> = {
     summary: 'what most likely went wrong where something does not agree',
     load: async () => (await import('./explain.ts')).explain,
   },
+  match: {
+    summary: "the bank's or the supplier's statement against the book",
+    load: async () => (await import('./match.ts')).match,
+  },
   export: {
     summary: 'a book for other programs: accounts, csv, xlsx',
     load: async () => (await import('./export.ts')).exportBook,
