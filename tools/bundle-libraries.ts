@@ -1,6 +1,6 @@
 /**
- * Puts the schema library into few files, so that every command starts sooner; run after an install.
- * `node tools/bundle-libraries.ts`
+ * Puts the schema library into few files, so that every command starts sooner; run after each
+ * install. `node tools/bundle-libraries.ts`
  */
 import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';

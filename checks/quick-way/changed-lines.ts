@@ -67,7 +67,7 @@ const CHANGES: Readonly<Record<string, Change>> = {
   'bytes that are no text': (line) => line.replace('{', '{"note":"\uDC00",'),
 };
 
-/** A season's lines with some of them changed; with a name of each change, to be read in a failure. */
+/** A season's lines with some of them changed, and the names of the changes, for a failure. */
 export const changedLines: fc.Arbitrary<{ readonly what: string; readonly lines: string[] }> = fc
   .record({
     seed: fc.nat(1000),

@@ -7,7 +7,7 @@ import { registerHooks } from 'node:module';
  * its place. Without them everything works the same and starts later.
  */
 
-/** What is bundled, by the names under which it is imported, and the entry of each in its package. */
+/** What is bundled: the names under which it is imported, and where each begins in its package. */
 export const BUNDLED: Readonly<Record<string, string>> = {
   typebox: 'build/index.mjs',
   'typebox/compile': 'build/compile/index.mjs',

@@ -1,16 +1,9 @@
 import type { WordTable } from '../../base/word-table.ts';
 import { BYTE, type LineBytes } from './line-bytes.ts';
-import type { Part } from './part.ts';
-import type { ShapeTable } from './shape-table.ts';
+import { ENTRIES_MAX, type Part } from './part.ts';
 import type { WordTest } from './text-parts.ts';
-import { passWhole } from './whole-parts.ts';
 
 /** Parts with parts inside: a list, and objects whose keys are the group's own. */
-
-/** Longer lists and objects are read the slow way. */
-const ENTRIES_MAX = 64;
-/** Stands on the tape in place of a shape's number where the keys follow one by one. */
-const NO_SHAPE = -1;
 
 export function listPart(each: Part): Part {
   return {
@@ -85,79 +78,7 @@ export function mapPart(test: WordTest, each: Part, words: WordTable): Part {
   };
 }
 
-/**
- * Whole numbers by keys of the group's own, like `lines`. Keys are kept in the order of their
- * words, which finds a key that is there twice.
- *
- * @param isInside true where one record has several of it, so that no object is used again
- */
-export function wholesPart(
-  test: WordTest,
-  least: number,
-  words: WordTable,
-  shapes: ShapeTable,
-  isInside: boolean,
-): Part {
-  const keys = new Int32Array(ENTRIES_MAX);
-  const wholes = new Int32Array(ENTRIES_MAX);
-  const objects: Record<string, number>[] = [];
-  return {
-    isLeftOut: false,
-    look: (line) => {
-      if (!line.pass(BYTE.start)) return false;
-      let count = 0;
-      while (line.bytes[line.at] !== BYTE.end) {
-        if (count > 0 && !line.pass(BYTE.comma)) return false;
-        const key = line.word();
-        if (key < 0 || count === ENTRIES_MAX || !test.passes(key, line.words)) return false;
-        if (!line.pass(BYTE.colon)) return false;
-        const whole = passWhole(line);
-        if (whole < least) return false;
-        let at = count;
-        for (; at > 0 && (keys[at - 1] ?? 0) >= key; at -= 1) {
-          if (keys[at - 1] === key) return false;
-          keys[at] = keys[at - 1] ?? 0;
-          wholes[at] = wholes[at - 1] ?? 0;
-        }
-        keys[at] = key;
-        wholes[at] = whole;
-        count += 1;
-      }
-      line.at += 1;
-      const { tape } = line;
-      const shape = shapes.take(keys, count);
-      tape.put(shape);
-      if (shape === NO_SHAPE) {
-        tape.put(count);
-        for (let at = 0; at < count; at += 1) tape.put(keys[at] ?? 0);
-      }
-      for (let at = 0; at < count; at += 1) tape.put(wholes[at] ?? 0);
-      return true;
-    },
-    value: (from) => {
-      const shape = from.next();
-      if (shape === NO_SHAPE) {
-        const own = Array.from({ length: from.next() }, () => words.text(from.next()));
-        return filled({}, own, from);
-      }
-      const known = isInside ? undefined : objects[shape];
-      const object = known ?? {};
-      if (known === undefined && !isInside) objects[shape] = object;
-      return filled(object, shapes.keysOf(shape), from);
-    },
-  };
-}
-
 function holds(keys: Int32Array, count: number, key: number): boolean {
   for (let at = 0; at < count; at += 1) if (keys[at] === key) return true;
   return false;
-}
-
-function filled(
-  object: Record<string, number>,
-  keys: readonly string[],
-  from: { next(): number },
-): Record<string, number> {
-  for (let at = 0; at < keys.length; at += 1) object[keys[at] ?? ''] = from.next();
-  return object;
 }

@@ -1,11 +1,12 @@
 import { RecordId } from '../../records/fields.ts';
 import { numberOf, partOf } from '../schema-node.ts';
-import { listPart, mapPart, textsPart, wholesPart } from './group-parts.ts';
+import { listPart, mapPart, textsPart } from './group-parts.ts';
 import type { LineBytes } from './line-bytes.ts';
 import { objectPart } from './object-part.ts';
 import type { Part } from './part.ts';
 import { recordIdPart, textPart, WordTest, wordPart } from './text-parts.ts';
 import { flagPart, wholePart } from './whole-parts.ts';
+import { WholesPart } from './wholes-part.ts';
 
 /**
  * Makes the parts of a schema. Together they let pass only what the schema itself lets pass; a test
@@ -70,9 +71,9 @@ export class PartMaker {
     if (entry === undefined) return nothing;
     const [pattern, each] = entry;
     const test = this.#testFor(pattern);
-    const { words, shapes } = this.#line;
+    const { words } = this.#line;
     if (partOf(each, 'type') !== 'integer') return mapPart(test, this.partFor(each, true), words);
-    return wholesPart(test, numberOf(each, 'minimum') ?? 0, words, shapes, isInside);
+    return new WholesPart(this.#line, test, numberOf(each, 'minimum') ?? 0, isInside);
   }
 
   #testFor(pattern: string): WordTest {

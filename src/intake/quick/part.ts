@@ -1,6 +1,9 @@
 import type { LineBytes } from './line-bytes.ts';
 import type { TapeReader } from './tape.ts';
 
+/** Longer lists and objects are read the slow way. */
+export const ENTRIES_MAX = 64;
+
 /** One node of a schema, made ready for bytes. */
 export interface Part {
   /**

@@ -76,8 +76,7 @@ export class RecordLook {
       const field = kept[at];
       if (field !== undefined) object[field.name] = field.part.value(this.#from);
     }
-    // Filled by the parts of its own schema; free text, which is missing, no rule ever reads.
-    return object as unknown as BookRecord;
+    return isFilled(object, layout) ? object : undefined;
   }
 
   #passes(start: number, top: number): boolean {
@@ -166,6 +165,11 @@ export class RecordLook {
     this.#layouts.push(layout);
     return layout;
   }
+}
+
+/** Filled by the parts of its own schema; the free text that is missing, no rule ever reads. */
+function isFilled(_object: object, layout: Layout): _object is BookRecord {
+  return layout.isComplete;
 }
 
 /** A line ends with its record: no spaces, at most the carriage return of other systems. */
