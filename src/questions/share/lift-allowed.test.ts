@@ -48,4 +48,10 @@ describe('a lift', () => {
       since: '2027-03-20',
     });
   });
+
+  it('is not made older by a device whose clock runs behind', () => {
+    const off = version(false, '2027-03-10');
+    const on = { ...version(true, '2027-02-02'), replaces: off.id };
+    expect(asked('2027-03-06', off, on)).toMatchObject({ allowed: false, since: '2027-03-10' });
+  });
 });
