@@ -9,7 +9,7 @@
 
 import { observationOf } from '../simulation/mistakes/observe.ts';
 import { plants } from '../simulation/mistakes/plant.ts';
-import { makeSeason } from '../simulation/season-maker.ts';
+import { trueSeason } from '../simulation/mistakes/true-season.ts';
 import { seeded } from '../src/base/seeded.ts';
 import { Ledger } from '../src/ledger/ledger.ts';
 import { explain } from '../src/questions/explain/explain.ts';
@@ -18,15 +18,15 @@ import type { BookRecord } from '../src/records/record.ts';
 
 const SORTS = ['goods out: digits swapped', 'payment: keyed twice', 'delivery: wrong digit'];
 const RUNS = 5;
-const FAMILIES_BY_RECORDS = 50;
+/** Records of a season of size 1. */
+const RECORDS_OF_ONE = 195;
 
 const asked = process.argv.slice(2).map(Number);
 for (const records of asked.length === 0 ? [500, 5_000, 50_000] : asked) measure(records);
 
 function measure(recordCount: number): void {
-  const families = Math.max(8, Math.round(recordCount / FAMILIES_BY_RECORDS));
-  const shape = { families, products: 12, days: 63, changesPercent: 0 };
-  const records = makeSeason(1, { ...shape, actsADay: recordCount / shape.days });
+  const records = trueSeason(1, Math.max(1, Math.round(recordCount / RECORDS_OF_ONE)));
+  const families = records.filter(({ kind }) => kind === 'family').length;
   const truth = Ledger.of(records);
   const text = JSON.stringify(records);
   say(`\n${records.length} records, ${families} families`);

@@ -10,9 +10,11 @@ import { Device, type Saying } from '../device.ts';
  * go out as ordered and again week by week, stalls take what they sell, families pay what they owe.
  * Mistakes are planted in copies of it. The same seed gives the same season: every third with orders
  * and counts, every third without counts, every third with neither.
+ * @param size how many times a small group's families, and what they do
  */
-export function trueSeason(seed: number): BookRecord[] {
-  const season = new TrueSeason(seed, { orders: seed % 3 !== 2, counts: seed % 3 === 0 });
+export function trueSeason(seed: number, size = 1): BookRecord[] {
+  const papers = { orders: seed % 3 !== 2, counts: seed % 3 === 0 };
+  const season = new TrueSeason(seed, papers, size);
   season.setUp();
   season.orders();
   for (let week = 1; week <= WEEKS; week += 1) season.week(week);
@@ -44,9 +46,11 @@ class TrueSeason {
   #papers = 0;
 
   readonly #has: Papers;
+  readonly #size: number;
 
-  constructor(seed: number, has: Papers) {
+  constructor(seed: number, has: Papers, size: number) {
     this.#has = has;
+    this.#size = size;
     this.#random = seeded(seed);
     this.#devices = [1, 2, 3].map(
       (each) => new Device(`device-${each}`, 0, seeded(seed * 7 + each)),
@@ -69,7 +73,7 @@ class TrueSeason {
     for (const neighbour of this.#neighbours) {
       this.#write('neighbour', { neighbour, name: `Group of ${neighbour}` });
     }
-    for (let family = whole(9, 15); family > 0; family -= 1) this.#family(family);
+    for (let family = whole(9, 15) * this.#size; family > 0; family -= 1) this.#family(family);
   }
 
   orders(): void {
@@ -98,17 +102,18 @@ class TrueSeason {
     const random = this.#random;
     this.#startDay(start);
     this.#restock();
-    for (let each = random.whole(3, 6); each > 0; each -= 1) this.#handOut();
-    if (random.chance(70)) this.#takeBack();
-    if (random.chance(35)) this.#passOn();
+    this.#times(random.whole(3, 6), () => this.#handOut());
+    this.#times(1, () => random.chance(70) && this.#takeBack());
+    this.#times(1, () => random.chance(35) && this.#passOn());
     this.#startDay(addDays(start, 1));
-    for (let each = random.whole(1, 3); each > 0; each -= 1) this.#online();
-    for (let each = random.whole(3, 6); each > 0; each -= 1) this.#pay();
+    this.#times(random.whole(1, 3), () => this.#online());
+    this.#times(random.whole(3, 6), () => this.#pay());
     if (random.chance(50)) this.#swap();
     this.#startDay(addDays(start, 3));
-    const stall = this.#stall();
+    const stalls: string[] = [];
+    this.#times(1, () => stalls.push(this.#stall(stalls.length)));
     this.#startDay(addDays(start, 4));
-    this.#shareOut(`stall:${stall}`);
+    for (const stall of stalls) this.#shareOut(`stall:${stall}`);
     this.#bank();
     if (week % 3 === 0) this.#count();
     if (week === 4 || week === 7) this.#debit();
@@ -122,6 +127,10 @@ class TrueSeason {
       if (this.#random.chance(60)) this.#pay(seller);
     }
     this.#bank();
+  }
+
+  #times(count: number, act: () => unknown): void {
+    for (let each = count * this.#size; each > 0; each -= 1) act();
   }
 
   #handOut(): void {
@@ -197,9 +206,9 @@ class TrueSeason {
     }
   }
 
-  #stall(): string {
+  #stall(number: number): string {
     const random = this.#random;
-    const stall = `stall-${this.#day.slice(5)}`;
+    const stall = `stall-${this.#day.slice(5)}${number === 0 ? '' : `-${number}`}`;
     const shifts = random
       .shuffle(this.#sellers)
       .slice(0, random.whole(2, 4))
@@ -275,7 +284,8 @@ class TrueSeason {
     const wanted: Record<string, number> = {};
     for (const product of this.#products) {
       const shelf = this.#ledger.balances.stockOf('stockroom', product);
-      if (shelf < 40) wanted[product] = 60 - shelf;
+      const least = 40 * this.#size;
+      if (shelf < least) wanted[product] = least * 1.5 - shelf;
     }
     if (Object.keys(wanted).length === 0) return;
     const lines = this.#inCases(wanted, 1);
@@ -297,7 +307,7 @@ class TrueSeason {
     for (let child = this.#random.whole(1, 2); child > 0; child -= 1) {
       const seller = `seller-${number}-${child}`;
       this.#sellers.push(seller);
-      const name = `${this.#random.pick(NAMES)} ${String.fromCharCode(64 + number)}.`;
+      const name = `${this.#random.pick(NAMES)} ${String.fromCharCode(65 + ((number - 1) % 26))}.`;
       this.#write('seller', { seller, name, family, active: true });
     }
   }

@@ -140,7 +140,7 @@ class Search {
   }
 
   #takingParts(): Taking {
-    return new TakingParts(this.#index, (place) => this.#situation.offAt(place) !== 0);
+    return new TakingParts(this.#index, this.#situation);
   }
 
   #collect(taking: Taking): void {

@@ -64,10 +64,10 @@ function asOrdered(adding: Adding): void {
 function passes(adding: Adding): void {
   const { situation, sellers } = adding;
   const share = 1 / situation.sellers.length ** 2;
-  for (const from of sellers) {
-    for (const to of sellers) {
+  const off = sellers.filter((seller) => situation.isSellerOff(seller));
+  for (const from of off.length === 0 ? [] : sellers) {
+    for (const to of situation.isSellerOff(from) ? sellers : off) {
       if (from === to) continue;
-      if (!situation.isSellerOff(from) && !situation.isSellerOff(to)) continue;
       const touched: Touched[] = [
         ['stock', `seller:${from}`, -1],
         ['stock', `seller:${to}`, 1],

@@ -29,6 +29,9 @@ export class Situation {
   readonly #hotProducts = new Set<string>();
   readonly #hotAccounts = new Set<string>();
   readonly #seenAccounts = new Set<string>();
+  readonly #doubtful: readonly boolean[];
+  readonly #seenSellers: ReadonlySet<string>;
+  readonly #offSellers: ReadonlySet<string>;
   readonly #settled = new Map<MovementRecord, boolean>();
 
   constructor(ledger: Ledger, observed: readonly ObservedAccount[], day: string | undefined) {
@@ -43,6 +46,18 @@ export class Situation {
     this.sellers = [...ledger.setup.sellers.keys()];
     const places = new Places(false);
     this.#note(observed, places);
+    this.#doubtful = Array.from({ length: places.size }, (_, place) => {
+      const { product } = places.at(place);
+      return product === '' || this.#hotProducts.has(product);
+    });
+    const sellersIn = (accounts: ReadonlySet<string>) =>
+      new Set(
+        this.sellers.filter((seller) =>
+          sellerAccounts(seller).some(([name, account]) => accounts.has(`${name}:${account}`)),
+        ),
+      );
+    this.#seenSellers = sellersIn(this.#seenAccounts);
+    this.#offSellers = sellersIn(this.#hotAccounts);
     this.effects = new Effects(ledger, places, day);
     this.difference = effectOf(this.#amounts);
   }
@@ -66,6 +81,11 @@ export class Situation {
     return this.#amounts.get(place) ?? 0;
   }
 
+  /** True for money, and for goods of a product that differs somewhere. */
+  isDoubtful(place: number): boolean {
+    return this.#doubtful[place] === true;
+  }
+
   /** True where somebody looked at the account. */
   isSeen(ledger: LedgerName, account: string): boolean {
     return this.#seenAccounts.has(`${ledger}:${account}`);
@@ -81,13 +101,16 @@ export class Situation {
     return this.#hotProducts;
   }
 
+  /** Pools of credit that differ, without the word pool. */
+  readonly offPools = new Set<string>();
+
   /** True where some account of the seller was looked at. */
   isSellerSeen(seller: string): boolean {
-    return sellerAccounts(seller).some(([ledger, account]) => this.isSeen(ledger, account));
+    return this.#seenSellers.has(seller);
   }
 
   isSellerOff(seller: string): boolean {
-    return sellerAccounts(seller).some(([ledger, account]) => this.isOff(ledger, account));
+    return this.#offSellers.has(seller);
   }
 
   /**
@@ -97,11 +120,20 @@ export class Situation {
   isSettled(record: MovementRecord): boolean {
     const known = this.#settled.get(record);
     if (known !== undefined) return known;
-    const settled = partyAccounts(record).some(
-      ([ledger, account]) => this.isSeen(ledger, account) && !this.isOff(ledger, account),
-    );
+    const settled =
+      partyAccounts(record).some(
+        ([ledger, account]) => this.isSeen(ledger, account) && !this.isOff(ledger, account),
+      ) || this.#isSellerSettled(record);
     this.#settled.set(record, settled);
     return settled;
+  }
+
+  /** Orders and gifts move one or the other account of their seller. */
+  #isSellerSettled(record: MovementRecord): boolean {
+    if ((record.kind !== 'gift' && record.kind !== 'online') || record.seller === undefined) {
+      return false;
+    }
+    return this.isSellerSeen(record.seller) && !this.isSellerOff(record.seller);
   }
 
   /** Units a case on a day; 1 where the product is unknown. */
@@ -122,6 +154,7 @@ export class Situation {
         if (amount === 0) continue;
         this.#amounts.set(place, amount);
         this.#hotAccounts.add(name);
+        if (name.startsWith(POOL)) this.offPools.add(name.slice(POOL.length));
         if (product !== '') this.#hotProducts.add(product);
         if (each.ledger === 'stock') {
           this.#fromUnseen.set(product, this.fromUnseen(product) + amount);
@@ -133,6 +166,8 @@ export class Situation {
 
 /** Days around a cut-off within which a wrong day is looked for. */
 export const NEAR_DAYS = 4;
+
+const POOL = 'credit:pool:';
 
 function sellerAccounts(seller: string): readonly (readonly [LedgerName, string])[] {
   return [
@@ -156,6 +191,10 @@ function partyAccounts(record: MovementRecord): readonly (readonly [LedgerName, 
     case 'swap-in':
     case 'swap-out':
       return [['stock', `neighbour:${record.neighbour}`]];
+    case 'delivery':
+      return [['stock', 'supplier']];
+    case 'shareout':
+      return [['credit', `pool:${record.pool}`]];
     default:
       return [];
   }

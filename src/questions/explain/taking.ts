@@ -1,6 +1,7 @@
 import { type Effect, isSameEffect, timesBetween } from '../../solvers/gap/effect.ts';
 import type { GapIndex } from '../../solvers/gap/gap-index.ts';
 import type { Hypothesis, Taking } from './hypothesis.ts';
+import type { Situation } from './situation.ts';
 
 /** Keeps the hypotheses that account for the whole difference by themselves. */
 export class TakingWhole implements Taking {
@@ -31,31 +32,38 @@ export class TakingWhole implements Taking {
 }
 
 /**
- * Keeps the hypotheses that may account for a part of the difference, by their effects. One that
- * touches no balance that differs is left out: another would have to undo all of it.
+ * Keeps the hypotheses that may account for a part of the difference, by their effects: each touches
+ * a balance that differs, and of goods it touches only products that differ somewhere. What is left
+ * out could only be one of two mistakes that undo each other wholly.
  */
 export class TakingParts implements Taking {
   readonly isWhole = false;
   readonly #index: GapIndex<Hypothesis>;
-  readonly #isOff: (place: number) => boolean;
-  readonly #touching = new Map<Effect, boolean>();
+  readonly #situation: Situation;
+  readonly #fitting = new Map<Effect, boolean>();
 
-  constructor(index: GapIndex<Hypothesis>, isOff: (place: number) => boolean) {
+  constructor(index: GapIndex<Hypothesis>, situation: Situation) {
     this.#index = index;
-    this.#isOff = isOff;
+    this.#situation = situation;
   }
 
   timesOf(effect: Effect): number | undefined {
-    const known = this.#touching.get(effect) ?? effect.places.some(this.#isOff);
-    this.#touching.set(effect, known);
+    const known = this.#fitting.get(effect) ?? this.fits(effect);
+    this.#fitting.set(effect, known);
     return known ? undefined : 0;
   }
 
-  fits(effect: Effect): boolean {
-    return effect.places.some(this.#isOff);
+  fits({ places }: Effect): boolean {
+    const situation = this.#situation;
+    let isOff = false;
+    for (const place of places) {
+      if (situation.offAt(place) !== 0) isOff = true;
+      else if (!situation.isDoubtful(place)) return false;
+    }
+    return isOff;
   }
 
   take(effect: Effect, times: number, hypothesis: Hypothesis): void {
-    if (effect.places.some(this.#isOff)) this.#index.add(effect, times, hypothesis);
+    if (this.fits(effect)) this.#index.add(effect, times, hypothesis);
   }
 }

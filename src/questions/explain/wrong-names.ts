@@ -1,4 +1,5 @@
 import { daysBetween } from '../../base/day.ts';
+import type { Setup } from '../../ledger/setup.ts';
 import type { MovementRecord, RecordOf } from '../../records/record.ts';
 import { type Effect, sumOfEffects } from '../../solvers/gap/effect.ts';
 import { errorModel, type Sort } from './error-model.ts';
@@ -19,6 +20,7 @@ export function wrongNames(situation: Situation, taking: Taking): void {
 class NameLook {
   readonly #situation: Situation;
   readonly #taking: Taking;
+  readonly #setup: Setup;
   readonly #inDoubt = new Map<Effect, boolean>();
   /** Sellers whose accounts differ, and those whose accounts nobody looked at. */
   readonly #off: readonly string[];
@@ -27,6 +29,7 @@ class NameLook {
   constructor(situation: Situation, taking: Taking) {
     this.#situation = situation;
     this.#taking = taking;
+    this.#setup = situation.ledger.setup;
     this.#off = situation.sellers.filter((seller) => situation.isSellerOff(seller));
     this.#unseen = situation.sellers.filter((seller) => !situation.isSellerSeen(seller));
   }
@@ -41,7 +44,10 @@ class NameLook {
         return;
       case 'gift':
       case 'online':
+        this.#sellerOf(record, record.seller, (seller) => ({ ...record, seller }));
+        return;
       case 'loss':
+        if (record.seller === undefined) return;
         this.#sellerOf(record, record.seller, (seller) => ({ ...record, seller }));
         return;
       case 'pass':
@@ -60,7 +66,7 @@ class NameLook {
     for (const field of numberFields(record)) {
       const { product, value } = field;
       if (product === undefined || value === 0 || !this.#isProductInDoubt(record, field)) continue;
-      for (const other of this.#situation.products) {
+      for (const other of this.#othersFor(record, field)) {
         if (other === product) continue;
         const target: NumberField = {
           ...field,
@@ -83,18 +89,19 @@ class NameLook {
   }
 
   others(record: MovementRecord): void {
-    const { neighbours, stalls } = this.#situation.ledger.setup;
+    const { neighbours, stalls } = this.#setup;
     if (record.kind === 'swap-in' || record.kind === 'swap-out') {
       const names = [...neighbours.keys()].filter((each) => each !== record.neighbour);
       for (const neighbour of this.#situation.isSettled(record) ? [] : names) {
         this.#change('wrong-neighbour', record, { ...record, neighbour }, names.length);
       }
     }
-    if (record.kind === 'stall-close' && this.#isPoolInDoubt(`stall:${record.stall}`)) {
+    if (this.#situation.offPools.size === 0) return;
+    if (record.kind === 'stall-close') {
       const near = [...stalls.values()].filter(
         (stall) =>
           stall.stall !== record.stall &&
-          this.#isPoolInDoubt(`stall:${stall.stall}`) &&
+          this.#arePoolsInDoubt(`stall:${record.stall}`, `stall:${stall.stall}`) &&
           Math.abs(daysBetween(record.date, stall.starts.slice(0, 10))) <= NEAR_STALL_DAYS,
       );
       for (const { stall } of near) {
@@ -103,8 +110,8 @@ class NameLook {
     }
     if (record.kind === 'shareout') {
       const pools = ['post', 'gift', ...[...stalls.keys()].map((stall) => `stall:${stall}`)];
-      const off = pools.filter((pool) => this.#isPoolInDoubt(pool) && pool !== record.pool);
-      for (const pool of this.#isPoolInDoubt(record.pool) ? off : []) {
+      const others = pools.filter((pool) => pool !== record.pool);
+      for (const pool of others.filter((each) => this.#arePoolsInDoubt(record.pool, each))) {
         this.#change('wrong-pool', record, { ...record, pool }, pools.length - 1);
       }
     }
@@ -140,24 +147,36 @@ class NameLook {
    * either end.
    */
   #otherSellers(seller: string | undefined): readonly string[] {
-    const { isSellerOff, isSellerSeen } = this.#bound;
-    const isUnseen = seller === undefined || !isSellerSeen(seller);
-    if (!isUnseen && !isSellerOff(seller)) return [];
-    const others = isUnseen && seller !== undefined ? this.#off : [...this.#off, ...this.#unseen];
+    const situation = this.#situation;
+    if (seller === undefined)
+      return this.#isNobodyOff ? [...this.#off, ...this.#unseen] : this.#off;
+    const isUnseen = !situation.isSellerSeen(seller);
+    if (!isUnseen && !situation.isSellerOff(seller)) return [];
+    const others = isUnseen ? this.#off : [...this.#off, ...this.#unseen];
     return others.filter((other) => other !== seller);
   }
 
-  get #bound() {
+  /** True where what belongs to nobody named differs: buyers, and pools without a stall. */
+  get #isNobodyOff(): boolean {
     const situation = this.#situation;
-    return {
-      isSellerOff: (seller: string) => situation.isSellerOff(seller),
-      isSellerSeen: (seller: string) => situation.isSellerSeen(seller),
-    };
+    if (situation.isOff('money', 'buyers')) return true;
+    return situation.isOff('credit', 'pool:post') || situation.isOff('credit', 'pool:gift');
   }
 
-  #isPoolInDoubt(pool: string): boolean {
-    const account = `pool:${pool}`;
-    return !this.#situation.isSeen('credit', account) || this.#situation.isOff('credit', account);
+  /** One of two pools differs, and the other does too where somebody looked at it. */
+  #arePoolsInDoubt(one: string, other: string): boolean {
+    const isOff = (pool: string) => this.#situation.offPools.has(pool);
+    const mayBe = (pool: string) =>
+      isOff(pool) || !this.#situation.isSeen('credit', `pool:${pool}`);
+    return (isOff(one) && mayBe(other)) || (isOff(other) && mayBe(one));
+  }
+
+  /** Products that it may have been: where goods were seen, only those that differ. */
+  #othersFor(record: MovementRecord, field: NumberField): Iterable<string> {
+    const { effects, hotProducts, products } = this.#situation;
+    const { places } = effects.unit(record, field);
+    const isGoodsSeen = places.some((place) => effects.places.at(place).product !== '');
+    return isGoodsSeen ? hotProducts : products;
   }
 
   /** True where the goods of a unit differ somewhere; where nobody saw them, where its price does. */
@@ -174,7 +193,7 @@ class NameLook {
     const { effects } = this.#situation;
     const goods = places.filter((place) => effects.places.at(place).product !== '');
     const telling = goods.length > 0 ? goods : places;
-    return telling.length === 0 || telling.some((place) => this.#situation.offAt(place) !== 0);
+    return telling.some((place) => this.#situation.offAt(place) !== 0);
   }
 
   #change(sort: Sort, record: MovementRecord, becomes: MovementRecord, ways: number): void {
