@@ -75,7 +75,7 @@ function round(rows: number, columns: number, units: number) {
 }
 
 function warm(): void {
-  for (let turn = 0; turn < 20; turn += 1) round(20, 9, 100);
+  for (let turn = 0; turn < 40; turn += 1) round(60, 12, 200);
 }
 
 function timed<T>(work: () => T) {

@@ -31,7 +31,7 @@ export function pricedStart(start: StartToFind): Uint8Array {
 }
 
 /** After so many the last few units are moved quicker one by one. */
-const SWEEPS = 5;
+const SWEEPS = 4;
 
 class PricedStart {
   readonly up: Uint8Array;

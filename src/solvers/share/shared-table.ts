@@ -81,7 +81,8 @@ class Sharing {
     this.weightOfAll = sum(table.rows.map((row) => row.weight));
     assert(this.weightOfAll > 0, 'somebody has a weight');
     const units = sum(table.columns);
-    this.due = table.rows.map((row) => new Fraction(units).mul(row.weight).div(this.weightOfAll));
+    // One fraction each: reducing them is what costs time.
+    this.due = table.rows.map(({ weight }) => new Fraction(units * weight, this.weightOfAll));
     this.cells = table.rows.map(({ locked }) => table.columns.map((_, at) => locked.get(at) ?? 0));
     this.free = table.columns.map((all, at) => all - sum(this.cells.map((row) => row[at] ?? 0)));
     assert(
@@ -139,8 +140,9 @@ class Sharing {
     const targets = rows.map((row) => {
       const locked = sum([...this.rowOf(row).locked.values()]);
       const { aim, carried } = this.rowOf(row);
-      const wanted = aim === undefined ? this.dueOf(row).sub(carried) : new Fraction(aim);
-      return wanted.sub(locked);
+      if (aim !== undefined) return new Fraction(aim - locked);
+      const wanted = carried.n === 0n ? this.dueOf(row) : this.dueOf(row).sub(carried);
+      return locked === 0 ? wanted : wanted.sub(locked);
     });
     const most = rows.map((row) =>
       sum(columns.map((column) => (this.mayTake(row, column) ? this.freeOf(column) : 0))),
@@ -219,16 +221,19 @@ class Sharing {
   }
 }
 
+/** Floors and remainders by whole numbers alone: a fraction is `s n / d` with `n` and `d` above 0. */
 function targetsOf(targets: readonly Fraction[]): Targets {
-  const floors = targets.map((target) => target.floor());
-  const remainders = targets.map((target, at) => target.sub(floors[at] ?? 0));
+  const floors = targets.map(({ s, n, d }) => (s * n - (s < 0n ? d - 1n : 0n)) / d);
+  const remainders = targets.map(({ s, n, d }, at) => s * n - (floors[at] ?? 0n) * d);
   return {
     floors: floors.map(Number),
-    compareRemainders: (a, b) => (remainders[a] ?? ZERO).compare(remainders[b] ?? ZERO),
+    compareRemainders: (a, b) => {
+      const first = (remainders[a] ?? 0n) * (targets[b]?.d ?? 1n);
+      const second = (remainders[b] ?? 0n) * (targets[a]?.d ?? 1n);
+      return first > second ? 1 : first < second ? -1 : 0;
+    },
   };
 }
-
-const ZERO = new Fraction(0);
 
 function sum(values: readonly number[]): number {
   let total = 0;
