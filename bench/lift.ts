@@ -5,8 +5,8 @@ import { raiseProgramme } from '../src/solvers/raise/raise-programme.ts';
 import { raiseToSteps } from '../src/solvers/raise/raise-to-steps.ts';
 
 /**
- * Lifts of 200 sellers and 12 steps against the integer-programming solver HiGHS in the same run, at
- * equal optimum of goals and worth. Goals: at least 100 times faster at pools up to 1,000 units and
+ * Lifts of 200 sellers and 12 steps against the integer-programming solver HiGHS in the same run,
+ * at equal optimum of goals and worth. Goals: at least 100 times faster at pools up to 1,000 units and
  * 5 times at 2,000, in at most 10 ms. Ours finds the leximin spread of the rest as well, which the
  * programme is not asked for. A programme that has not finished after a minute counts as a minute.
  *

@@ -1,8 +1,8 @@
 import type { SharedTable, TableToShare } from '../../src/solvers/share/shared-table.ts';
 
 /**
- * A share-out as an integer programme in LP format: which cells are rounded up, at given row totals.
- * Written apart from the solver that it checks. Its optimum is the least sum over the cells rounded
+ * A share-out as an integer programme in LP format: which cells are rounded up, at given row
+ * totals. Written apart from the solver that it checks. Its optimum is the least sum over the cells rounded
  * up of weight of all less twice the remainder: the squares, but for what no choice changes.
  */
 export function shareProgramme(

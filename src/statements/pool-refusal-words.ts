@@ -5,7 +5,7 @@ import type { PoolRefusal } from '../questions/share/pool-share.ts';
 export function poolRefusalWords(refusal: PoolRefusal): string {
   switch (refusal.kind) {
     case 'no_such_pool':
-      return `there is no pool ${refusal.pool}; wanted post, gift or stall: and a stall of the book`;
+      return `there is no pool ${refusal.pool}; wanted post, gift or stall:<stall> of the book`;
     case 'nothing_to_share':
       return `the pool ${refusal.pool} is empty: nothing is waiting to be shared`;
     case 'shared_too_much':

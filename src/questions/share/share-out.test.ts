@@ -24,7 +24,7 @@ describe('a share-out', () => {
     });
   });
 
-  it('never takes a unit away because the pool grew where the group chose the divisor method', () => {
+  it('never takes a unit away because the pool grew, by the divisor method', () => {
     const losses = (method: 'remainder' | 'divisor') => {
       const shared = Array.from({ length: 40 }, (_, before) =>
         Object.values(shareOut({ products: { honey: before + 1 }, sellers: three, method }).totals),

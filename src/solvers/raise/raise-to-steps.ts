@@ -72,7 +72,7 @@ class Raising {
   private readonly problem: ToRaise;
   /** What a goal counts: more than all steps of all members together. */
   private readonly goalGain: number;
-  /** What gains are multiplied by in the tables, so that who leaves the floor can be counted too. */
+  /** What gains are multiplied by in the tables, so that leaving the floor can be counted too. */
   private readonly scale: number;
   /** Places of the members in the order of the tables: those that no floor can reach come first. */
   private readonly order: readonly number[];

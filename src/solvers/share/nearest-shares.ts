@@ -11,7 +11,7 @@ import { assert } from '../../base/assert.ts';
  */
 export interface NearestShares {
   readonly shares: readonly number[];
-  /** Places whose remainder was equal at the cut, so that only the written order told them apart. */
+  /** Places whose remainder was equal at the cut, so that only the order told them apart. */
   readonly tied: readonly number[];
 }
 

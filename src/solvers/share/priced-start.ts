@@ -1,7 +1,7 @@
 /**
- * A start for a table whose cells are each rounded down or up: in every row as many cells rounded up
- * as its total wants, chosen by remainder less a price of the column, with the prices set one column
- * after the other so that each column comes out nearly right (the auction of Bertsekas, Linear
+ * A start for a table whose cells are each rounded down or up: in every row as many cells rounded
+ * up as its total wants, chosen by remainder less a price of the column, with the prices set one
+ * column after the other so that each comes out nearly right (the auction of Bertsekas, Linear
  * Network Optimization, 1991, by columns; from memory). Whatever the prices, such a start costs
  * least for the column sums that it happens to have, so moving units from it stays exact.
  */
@@ -39,7 +39,7 @@ class PricedStart {
   /** Remainder less price, by row and column; minus infinity where a cell is not free. */
   private readonly values: Float64Array;
   private readonly prices: Float64Array;
-  /** Scratch, by row: the value at which the row would just take the column, and with whom it swaps. */
+  /** Scratch, by row: the price at which it would just take the column, and what it swaps for. */
   private readonly takes: Float64Array;
   private readonly partner: Int32Array;
 

@@ -221,7 +221,7 @@ class Sharing {
   }
 }
 
-/** Floors and remainders by whole numbers alone: a fraction is `s n / d` with `n` and `d` above 0. */
+/** Floors and remainders by whole numbers alone: a fraction is `s n / d`, `n` and `d` above 0. */
 function targetsOf(targets: readonly Fraction[]): Targets {
   const floors = targets.map(({ s, n, d }) => (s * n - (s < 0n ? d - 1n : 0n)) / d);
   const remainders = targets.map(({ s, n, d }, at) => s * n - (floors[at] ?? 0n) * d);
