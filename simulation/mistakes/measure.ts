@@ -26,8 +26,11 @@ export interface Outcome {
 }
 
 /** Plants one mistake of each sort in a season and asks for explanations at each level. */
-export function* measureSingles(seed: number, sorts = Object.keys(plants)): Generator<Outcome> {
-  const records = trueSeason(seed);
+export function* measureSingles(
+  seed: number,
+  sorts = Object.keys(plants),
+  records: readonly BookRecord[] = trueSeason(seed),
+): Generator<Outcome> {
   const truth = Ledger.of(records);
   for (const [at, sort] of sorts.entries()) {
     const plant = plants[sort];

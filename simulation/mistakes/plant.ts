@@ -120,6 +120,7 @@ function offByOne(value: number, random: Seeded): number | undefined {
 function numberOf(kind: 'handover' | 'return' | 'delivery', slip: Slip): Plant {
   return (records, random) => {
     for (const record of someOf(records, kind, random)) {
+      if (Object.keys(record.lines).length === 0) continue;
       const product = random.pick(Object.keys(record.lines));
       const units = record.lines[product] ?? 0;
       const wrong = slip(units, random, caseOf(records, product));
@@ -146,6 +147,7 @@ function amountOf(kind: 'payment' | 'deposit' | 'debit', slip: Slip): Plant {
 function stallNumber(part: 'out' | 'back', slip: Slip): Plant {
   return (records, random) => {
     for (const record of someOf(records, 'stall-close', random)) {
+      if (Object.keys(record[part]).length === 0) continue;
       const product = random.pick(Object.keys(record[part]));
       const units = record[part][product] ?? 0;
       const wrong = units === 0 ? undefined : slip(units, random, 1);
@@ -217,6 +219,7 @@ function wrongProduct(kind: 'handover'): Plant {
   return (records, random) => {
     const products = records.flatMap((each) => (each.kind === 'product' ? [each.product] : []));
     for (const record of someOf(records, kind, random)) {
+      if (Object.keys(record.lines).length === 0) continue;
       const product = random.pick(Object.keys(record.lines));
       const others = products.filter((each) => record.lines[each] === undefined);
       if (others.length === 0) continue;

@@ -1,9 +1,10 @@
 import type { Ledger } from '../ledger/ledger.ts';
+import type { Look } from '../questions/explain/decide.ts';
 import type { Explanation } from '../questions/explain/explain.ts';
 import { type Hypothesis, outcomeOf } from '../questions/explain/hypothesis.ts';
 import type { NumberField } from '../questions/explain/number-fields.ts';
 import type { MovementRecord } from '../records/record.ts';
-import { productName, sellerName, stallName } from './account-name.ts';
+import { accountName, productName, sellerName, stallName } from './account-name.ts';
 import { dayText } from './day-text.ts';
 import { kindNames } from './kind-name.ts';
 import { moneyText, unitsText } from './money-text.ts';
@@ -20,6 +21,21 @@ export function explanationWords({ mistakes }: Explanation, ledger: Ledger): str
   const count = mistakes.length === 2 ? 'Two' : 'Three';
   const each = mistakes.map((mistake, at) => `${at + 1}. ${words.whole(mistake)}`);
   return `${count} mistakes at once. ${each.join(' ')}`;
+}
+
+/** Where to look next, in words. */
+export function lookWords({ account, why, products }: Look, ledger: Ledger): string {
+  const cut = account.indexOf(':');
+  const which = account.slice(0, cut);
+  const place =
+    which === 'stock' || which === 'money' || which === 'credit'
+      ? accountName(ledger, which, account.slice(cut + 1))
+      : account;
+  const named = products.map((product) => productName(ledger.setup, product)).join(', ');
+  const what = named === '' ? place : `${place}: ${named}`;
+  return why === 'tells-apart'
+    ? `To decide, look at ${what}.`
+    : `Count again before anything is changed: ${what}.`;
 }
 
 class MistakeWords {

@@ -1,3 +1,4 @@
+import { addDays } from '../../base/day.ts';
 import type { Lines } from '../../records/fields.ts';
 import type { MovementKind, MovementRecord, RecordOf } from '../../records/record.ts';
 import { errorModel } from './error-model.ts';
@@ -44,8 +45,21 @@ export class Adding {
     says: (lines: Lines) => Says<K>,
   ): void {
     for (const lines of linesFrom(this.situation, touched)) {
-      this.usual(kind, says(lines), share * this.habits.chanceOfLines(kind, lines));
+      const chance = share * this.habits.chanceOfLines(kind, lines);
+      const days = this.#daysOfPrices(lines);
+      for (const date of days) this.usual(kind, { ...says(lines), date }, chance / days.length);
     }
+  }
+
+  /** A day of each set of prices that these lines may have had; nothing else tells the day. */
+  #daysOfPrices(lines: Lines): string[] {
+    const days = new Set([this.day]);
+    for (const product in lines) {
+      for (const { from } of this.situation.ledger.prices.get(product)?.slice(1) ?? []) {
+        if (from <= this.day) days.add(addDays(from, -1));
+      }
+    }
+    return [...days];
   }
 
   /** @param share chance that, of all records of the kind, it is just this one that is missing */

@@ -4,6 +4,7 @@ import type { Ledger } from '../../ledger/ledger.ts';
 import { GapIndex } from '../../solvers/gap/gap-index.ts';
 import { Adding } from './adding.ts';
 import { editsOfAll } from './combine.ts';
+import { type Look, lookThatDecides } from './decide.ts';
 import type { Edit } from './edits.ts';
 import type { Sort } from './error-model.ts';
 import { Evidence } from './evidence.ts';
@@ -38,6 +39,8 @@ export interface Explained {
   readonly explanations: readonly Explanation[];
   /** True where no single mistake explains the difference. */
   readonly unexplained: boolean;
+  /** The one further look that would tell most; missing where there is nothing to tell apart. */
+  readonly decides?: Look;
 }
 
 export interface ExplainOptions {
@@ -71,23 +74,27 @@ export function explain(
   if (situation.agrees) return { difference, explanations: [], unexplained: false };
   const search = new Search(situation);
   const check = new MendCheck(ledger, observed, day);
-  const other = otherwise(situation);
+  const explanations = explanationsOf(search, otherwise(situation), check, mistakesMax);
+  const unexplained = !explanations.some(({ mistakes }) => mistakes.length === 1);
+  const decides = lookThatDecides(situation, search.evidence, explanations);
+  return { difference, explanations, unexplained, ...(decides === undefined ? {} : { decides }) };
+}
+
+function explanationsOf(
+  search: Search,
+  other: number,
+  check: MendCheck,
+  mistakesMax: 1 | 2 | 3,
+): Explanation[] {
   const singles = search.singles();
-  const isSure = totalOf(singles) > other;
-  if (mistakesMax === 1 || isSure) {
-    const explanations = listed(singles, other, check);
-    return { difference, explanations, unexplained: explanations.length === 0 };
-  }
+  if (mistakesMax === 1 || totalOf(singles) > other) return listed(singles, other, check);
   const pairs = search.combinations(2);
   // A single mistake that is far less likely than two usual ones explains nothing.
   const believable = totalOf(singles) * FAR_LESS < totalOf(pairs) ? [] : singles;
   const found = listed(ranked([...believable, ...pairs]), other, check);
-  const unexplained = !found.some(({ mistakes }) => mistakes.length === 1);
-  if (found.length > 0 || mistakesMax === 2)
-    return { difference, explanations: found, unexplained };
+  if (found.length > 0 || mistakesMax === 2) return found;
   const triples = listed(search.combinations(3), other, check);
-  const likely = triples.filter(({ odds }) => odds >= TRIPLE_ODDS_MIN);
-  return { difference, explanations: likely, unexplained: true };
+  return triples.filter(({ odds }) => odds >= TRIPLE_ODDS_MIN);
 }
 
 const FAR_LESS = 30;
@@ -108,7 +115,7 @@ interface Weighed {
 class Search {
   readonly #situation: Situation;
   readonly #habits: Habits;
-  readonly #evidence: Evidence;
+  readonly evidence: Evidence;
   readonly #index = new GapIndex<Hypothesis>();
   readonly #weighed = new Map<number, readonly Weighed[]>();
   readonly #chances = new Map<number, number>();
@@ -116,7 +123,7 @@ class Search {
   constructor(situation: Situation) {
     this.#situation = situation;
     this.#habits = new Habits(situation.ledger, situation.entries);
-    this.#evidence = new Evidence(situation, this.#habits);
+    this.evidence = new Evidence(situation, this.#habits);
   }
 
   /** Single mistakes that account for the whole difference, weighed; most likely first. */
@@ -196,7 +203,7 @@ class Search {
     return mergedSame(
       hypotheses.flatMap((mistake) => {
         const edits = editsOfAll([mistake]);
-        const weight = this.#evidence.weigh(mistake);
+        const weight = this.evidence.weigh(mistake);
         return edits === undefined ? [] : [{ mistakes: [mistake], edits, weight }];
       }),
     );

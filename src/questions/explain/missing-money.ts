@@ -114,7 +114,7 @@ function sentBack(adding: Adding): void {
   }
   for (const record of entries) {
     if (known.has(record.id)) continue;
-    if (record.kind === 'payment' && record.tender === 'cheque') bounced(adding, record, fees);
+    if (record.kind === 'payment') bounced(adding, record, fees);
     if (record.kind === 'debit') debitReturned(adding, record, fees);
   }
 }
@@ -135,7 +135,8 @@ function bounced(adding: Adding, record: RecordOf<'payment'>, usual: ReadonlySet
   const fees = new Set([...usual, ...onTop.filter((fee) => fee > 0)]);
   for (const fee of fees) {
     const says = { payment: record.id, ...(fee === 0 ? {} : { fee }) };
-    const chance = SENT_BACK_CHANCE / fees.size;
+    const share = feeChance(fee, record.cents, usual) / fees.size;
+    const chance = (record.tender === 'cheque' ? 1 : NO_CHEQUE) * SENT_BACK_CHANCE * share;
     adding.add('bounced', says, chance, record.id);
     if (fee > 0) adding.add('bounced', { ...says, charge: true }, chance / 2, record.id);
   }
@@ -150,10 +151,19 @@ function debitReturned(
   const fees = new Set([...usual, ...(short > 0 && short < record.cents ? [short] : [])]);
   for (const fee of fees) {
     const says = { debit: record.id, ...(fee === 0 ? {} : { fee }) };
-    adding.add('debit-returned', says, SENT_BACK_CHANCE / fees.size, record.id);
+    const chance = (SENT_BACK_CHANCE * feeChance(fee, record.cents, usual)) / fees.size;
+    adding.add('debit-returned', says, chance, record.id);
   }
+}
+
+/** A fee that the book knows is likely; one as large as what came back is hardly a fee. */
+function feeChance(fee: number, cents: number, usual: ReadonlySet<number>): number {
+  if (usual.has(fee)) return 1;
+  return fee <= cents ? 0.2 : 0.01;
 }
 
 /** Chances, assumed: a payment or deposit is just all there is; money was sent back unrecorded. */
 const ALL_CHANCE = 0.3;
 const SENT_BACK_CHANCE = 0.005;
+/** A payment that was not keyed as a cheque, and came back as one. */
+const NO_CHEQUE = 0.02;

@@ -2,7 +2,7 @@ import type { Ledger } from '../../ledger/ledger.ts';
 import { type Explained, explain as explainOf } from '../../questions/explain/explain.ts';
 import { readObservation } from '../../questions/explain/observation.ts';
 import { accountName, productName } from '../../statements/account-name.ts';
-import { explanationWords } from '../../statements/explanation-words.ts';
+import { explanationWords, lookWords } from '../../statements/explanation-words.ts';
 import { moneyText, unitsText } from '../../statements/money-text.ts';
 import { messageOf } from '../message-of.ts';
 import type { Command } from './command.ts';
@@ -27,7 +27,7 @@ product that is not named is 0. Money in minor units. An account that is not nam
 
 Every explanation accounts for the whole difference. odds: its chance, from 0 to 1, among all that
 is listed and everything else that may have happened; equal odds are ties. unexplained: no single
-mistake explains it; what is listed then are two or three at once.
+mistake explains it; what is listed then are two or three at once. decides: where to look next.
 
 Exit code: 0 where all that was seen agrees with the book, 1 where it differs.
 
@@ -70,7 +70,8 @@ async function readSaid(given: Arguments, outlet: Outlet): Promise<unknown> {
 
 const WANTED = '{"observed":{"stock:stockroom":{"honey":12}}}';
 
-function answerOf({ difference, explanations, unexplained }: Explained, ledger: Ledger) {
+function answerOf(explained: Explained, ledger: Ledger) {
+  const { difference, explanations, unexplained, decides } = explained;
   return {
     difference,
     explanations: explanations.map((each) => ({
@@ -80,10 +81,14 @@ function answerOf({ difference, explanations, unexplained }: Explained, ledger: 
       words: explanationWords(each, ledger),
     })),
     unexplained,
+    ...(decides === undefined
+      ? {}
+      : { decides: { ...decides, words: lookWords(decides, ledger) } }),
   };
 }
 
-function wordsOf({ difference, explanations, unexplained }: Explained, ledger: Ledger): string {
+function wordsOf(explained: Explained, ledger: Ledger): string {
+  const { difference, explanations, unexplained, decides } = explained;
   if (Object.keys(difference).length === 0) return 'What was seen agrees with the book.\n';
   const lines = Object.entries(difference).flatMap(([name, off]) =>
     differenceLines(name, off, ledger),
@@ -92,6 +97,7 @@ function wordsOf({ difference, explanations, unexplained }: Explained, ledger: L
   for (const each of explanations) {
     lines.push('', `${Math.round(each.odds * 100)} %  ${explanationWords(each, ledger)}`);
   }
+  if (decides !== undefined) lines.push('', lookWords(decides, ledger));
   return `${lines.join('\n')}\n`;
 }
 
