@@ -34,7 +34,7 @@ export function PrizeOrderScreen() {
           <StateMark mark="done" word="Nothing is waiting: this is the whole order." />
         ) : (
           <>
-            <StateMark mark="open" word="Not the whole order yet:" /> {waiting.join(', ')}.
+            <StateMark mark="open" word="Not whole yet:" /> {waiting.join(', ')}.
           </>
         )
       }

@@ -126,7 +126,7 @@ function NotShared({ pools }: { readonly pools: Readonly<Record<string, number>>
   if (units === 0) return null;
   return (
     <p>
-      <StateMark mark="open" word={`${unitsText(units)} units not yet shared.`} /> Share them out
+      <StateMark mark="open" word={`${unitsText(units)} units`} /> not yet shared. Share them out
       first: steps may change. <a href="/closing">Closing list</a>
     </p>
   );
