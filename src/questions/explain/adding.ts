@@ -13,6 +13,10 @@ export type Says<K extends MovementKind> = Omit<
   'id' | 'at' | 'by' | 'date' | 'kind'
 > & { readonly date?: string };
 
+/** What happens away from the book, between others, is written down less often; assumed. */
+const AWAY: ReadonlySet<string> = new Set(['pass', 'swap-in', 'swap-out', 'gift']);
+const AWAY_TIMES = 3;
+
 /** What a record that is written for a missing one says where nobody knows. */
 export const REASON = 'Found when a difference was explained';
 
@@ -37,15 +41,20 @@ export class Adding {
     );
   }
 
-  /** A record of goods, for every reading of its lines. @param share chance of who or where */
+  /**
+   * A record of goods, for every reading of its lines.
+   * @param share chance of who or where
+   * @param choice how many products there were to choose from; without it, all of the book
+   */
   goods<K extends MovementKind>(
     kind: K,
     touched: readonly Touched[],
     share: number,
     says: (lines: Lines) => Says<K>,
+    choice?: number,
   ): void {
     for (const lines of linesFrom(this.situation, touched)) {
-      const chance = share * this.habits.chanceOfLines(kind, lines);
+      const chance = share * this.habits.chanceOfLines(kind, lines, choice);
       const days = this.#daysOfPrices(lines);
       for (const date of days) this.usual(kind, { ...says(lines), date }, chance / days.length);
     }
@@ -65,7 +74,8 @@ export class Adding {
   /** @param share chance that, of all records of the kind, it is just this one that is missing */
   usual<K extends MovementKind>(kind: K, says: Says<K>, share: number): void {
     const count = Math.max(1, this.habits.countOf(kind));
-    this.add(kind, says, errorModel.missing.rate * count * share);
+    const away = AWAY.has(kind) ? AWAY_TIMES : 1;
+    this.add(kind, says, errorModel.missing.rate * away * count * share);
   }
 
   /** @param because a record of the book that makes the missing one likely */

@@ -37,15 +37,17 @@ export class EarlierCounts {
     let factor = 1;
     for (const { date, product, difference } of this.#counted) {
       if (isOn(before, date) || isOn(after, date)) continue;
-      const effect = this.#unitsBy(after, product, date) - this.#unitsBy(before, product, date);
-      if (effect !== difference) factor *= COUNT_SAYS_NO;
+      const inAll = this.#unitsBy(after, product) - this.#unitsBy(before, product);
+      if (inAll === 0) continue;
+      const byThen = this.#unitsBy(after, product, date) - this.#unitsBy(before, product, date);
+      if (byThen !== (difference === 0 ? 0 : inAll)) factor *= COUNT_SAYS_NO;
     }
     return Math.max(factor, COUNT_SAYS_NO ** 2);
   }
 
-  /** Units that a record brings into the stockroom up to a day. */
-  #unitsBy(record: MovementRecord | undefined, product: string, date: string): number {
-    if (record === undefined || record.date > date) return 0;
+  /** Units that a record brings into the stockroom, up to a day where one is given. */
+  #unitsBy(record: MovementRecord | undefined, product: string, date?: string): number {
+    if (record === undefined || (date !== undefined && record.date > date)) return 0;
     const effect = this.#shelf.whole(record);
     const at = effect.places.findIndex((place) => this.#shelf.places.at(place).product === product);
     return at < 0 ? 0 : (effect.amounts[at] ?? 0);

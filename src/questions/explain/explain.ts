@@ -87,17 +87,21 @@ function explanationsOf(
   mistakesMax: 1 | 2 | 3,
 ): Explanation[] {
   const singles = search.singles();
-  if (mistakesMax === 1 || totalOf(singles) > other) return listed(singles, other, check);
+  const single = totalOf(singles);
+  if (mistakesMax === 1 || single > other * SURE) return listed(singles, other, check);
   const pairs = search.combinations(2);
+  const pair = totalOf(pairs);
   // A single mistake that is far less likely than two usual ones explains nothing.
-  const believable = totalOf(singles) * FAR_LESS < totalOf(pairs) ? [] : singles;
-  const found = listed(ranked([...believable, ...pairs]), other, check);
+  if (single * FAR_LESS > pair) return listed(singles, other + pair, check);
+  const found = listed(pairs, other + single, check);
   if (found.length > 0 || mistakesMax === 2) return found;
   const triples = listed(search.combinations(3), other, check);
   return triples.filter(({ odds }) => odds >= TRIPLE_ODDS_MIN);
 }
 
-const FAR_LESS = 30;
+/** So many times likelier than anything else, single mistakes are listed alone. */
+const SURE = 1000;
+const FAR_LESS = 3000;
 /** Three at once are found for almost any difference; below these odds they say nothing. */
 const TRIPLE_ODDS_MIN = 0.01;
 
@@ -228,10 +232,6 @@ function mergedSame(weighed: readonly Weighed[]): Weighed[] {
   return [...byEdits]
     .sort((a, b) => b[1].weight - a[1].weight || byText(a[0], b[0]))
     .map(([, each]) => each);
-}
-
-function ranked(weighed: readonly Weighed[]): Weighed[] {
-  return [...weighed].sort((a, b) => b.weight - a.weight);
 }
 
 function listed(

@@ -44,14 +44,17 @@ export class Habits {
     return this.#numbersOf(kind, part).likeness(value);
   }
 
-  /** Chance that a record of the kind has just these lines. */
-  chanceOfLines(kind: MovementKind, lines: Lines): number {
+  /**
+   * Chance that a record of the kind has just these lines.
+   * @param choice how many products there were to choose from; without it, all of the book
+   */
+  chanceOfLines(kind: MovementKind, lines: Lines, choice = this.#products): number {
     const named = Object.values(lines).filter((units) => units > 0);
     const counts = this.#lineCounts.get(kind) ?? [];
     const all = counts.reduce((sum, count) => sum + (count ?? 0), 0);
     let chance = ((counts[named.length] ?? 0) + 1) / (all + this.#products);
     for (let picked = 0; picked < named.length; picked += 1) {
-      chance *= (picked + 1) / Math.max(1, this.#products - picked);
+      chance *= (picked + 1) / Math.max(picked + 1, choice - picked);
     }
     for (const units of named) chance *= this.chanceOf(kind, 'lines', units);
     return chance;

@@ -27,7 +27,8 @@ function ofFamilies(adding: Adding): void {
       ...(adding.situation.isSellerSeen(seller) ? [] : [FROM_STOCKROOM]),
     ];
     adding.goods('handover', out, share, (lines) => ({ seller, lines }));
-    adding.goods('return', turned(out), share, (lines) => ({ seller, lines }));
+    const held = heldBy(adding, seller);
+    adding.goods('return', turned(out), share, (lines) => ({ seller, lines }), held);
     gifts(adding, seller, share);
   }
   gifts(adding, undefined, 1);
@@ -74,9 +75,16 @@ function passes(adding: Adding): void {
         ['credit', `seller:${from}`, -1],
         ['credit', `seller:${to}`, 1],
       ];
-      adding.goods('pass', touched, share, (lines) => ({ from, to, lines }));
+      const held = heldBy(adding, from);
+      adding.goods('pass', touched, share, (lines) => ({ from, to, lines }), held);
     }
   }
+}
+
+/** How many products a family has: it brings back or passes on no others. */
+function heldBy({ situation }: Adding, seller: string): number {
+  const held = situation.ledger.balances.linesOf('stock', `seller:${seller}`);
+  return Math.max(1, Object.values(held).filter((units) => units > 0).length);
 }
 
 function ofSupplier(adding: Adding): void {
