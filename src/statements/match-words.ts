@@ -7,9 +7,9 @@ export function matchWords(why: MatchReason): string {
     case 'same_amount_and_day':
       return 'Same amount, same day, and no other that it could be.';
     case 'same_amount_and_slip':
-      return `Same amount, and the bank names the slip${later(why.days)}.`;
+      return `Same amount, and the bank names the slip${daysLater(why.days, 'at the bank')}.`;
     case 'same_amount':
-      return `Same amount${later(why.days)}${rivals(why.others)}.`;
+      return `Same amount${daysLater(why.days, 'at the bank')}${othersMeant(why.others)}.`;
     case 'records_together':
       return why.count === 1
         ? 'The parts of one record come to this amount.'
@@ -21,13 +21,15 @@ export function matchWords(why: MatchReason): string {
   }
 }
 
-function later(days: number): string {
+/** `, same day` or `, at the bank 2 days later`. */
+export function daysLater(days: number, where: string): string {
   if (days === 0) return ', same day';
   const count = Math.abs(days) === 1 ? '1 day' : `${Math.abs(days)} days`;
-  return days > 0 ? `, at the bank ${count} later` : `, at the bank ${count} earlier`;
+  return days > 0 ? `, ${where} ${count} later` : `, ${where} ${count} earlier`;
 }
 
-function rivals(others: number): string {
+/** `; 1 other could be meant`, or nothing. */
+export function othersMeant(others: number): string {
   if (others === 0) return '';
   return others === 1 ? '; 1 other could be meant' : `; ${others} others could be meant`;
 }

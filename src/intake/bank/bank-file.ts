@@ -2,7 +2,7 @@
 export interface BankFile {
   /** In the order of the file. */
   readonly lines: readonly BankLine[];
-  /** What the account held when the last line was written, in minor units, where the file says it. */
+  /** What the account held after the last line, in minor units, where the file says it. */
   readonly closing: number | undefined;
   /** What it held before the first line, in minor units, where the file says it. */
   readonly opening: number | undefined;
@@ -21,13 +21,4 @@ export interface BankLine {
   readonly text: string;
   /** The bank's own name for the line, the same whenever it is sent again. */
   readonly reference: string | undefined;
-}
-
-/** Why a file from outside cannot be read: where, what was said, what is wanted. */
-export interface FileRefusal {
-  /** Line of the text from 1, or 0 for the file as a whole. */
-  readonly line: number;
-  readonly field: string;
-  readonly said: string;
-  readonly wanted: string;
 }

@@ -1,4 +1,7 @@
-import type { DecimalMark } from './amount-text.ts';
+import { type DecimalMark, decimalMarkOf } from '../table/amount-text.ts';
+import { type DayOrder, dayOrderOf } from '../table/day-cell.ts';
+import { HeadFinder } from '../table/head-words.ts';
+import { cellsOf, type TextTable } from '../table/text-table.ts';
 
 /** How the columns of a CSV file from a bank are to be read; saved by the user once it is right. */
 export interface BankColumns {
@@ -8,6 +11,8 @@ export interface BankColumns {
   readonly amount?: string | undefined;
   readonly paidIn?: string | undefined;
   readonly paidOut?: string | undefined;
+  /** A column that says of each amount whether it came in (`CR`) or went out (`DR`). */
+  readonly direction?: string | undefined;
   readonly text?: readonly string[] | undefined;
   readonly reference?: string | undefined;
   /** What the account held after the line. */
@@ -15,8 +20,6 @@ export interface BankColumns {
   readonly days: DayOrder;
   readonly decimals: DecimalMark;
 }
-
-export type DayOrder = 'year-month-day' | 'month-day-year' | 'day-month-year';
 
 /** Words that columns go by, the telling ones first (common practice, in several languages). */
 const WORDS = {
@@ -52,78 +55,42 @@ const WORDS = {
 
 /**
  * A guess at the columns from the heads and the cells, for the user to look over; undefined where
- * no date or no amount is found.
+ * no date or no amount is found. `days` is missing where the days could be read two ways.
  */
 export function guessColumns(
-  heads: readonly string[],
-  rows: readonly (readonly string[])[],
-): BankColumns | undefined {
-  const taken = new Set<string>();
-  const find = (words: readonly string[]) => {
-    const head = headFor(heads, words, taken);
-    if (head !== undefined) taken.add(head);
-    return head;
-  };
-  const date = find(WORDS.date);
-  const balance = find(WORDS.balance);
-  const amount = find(WORDS.amount);
-  const paidIn = amount === undefined ? find(WORDS.paidIn) : undefined;
-  const paidOut = amount === undefined ? find(WORDS.paidOut) : undefined;
+  table: TextTable,
+): (Omit<BankColumns, 'days'> & { readonly days: DayOrder | undefined }) | undefined {
+  const heads = new HeadFinder(table.heads);
+  const date = heads.take(WORDS.date);
+  const balance = heads.take(WORDS.balance);
+  const amount = heads.take(WORDS.amount);
+  const paidIn = amount === undefined ? heads.take(WORDS.paidIn) : undefined;
+  const paidOut = amount === undefined ? heads.take(WORDS.paidOut) : undefined;
   if (date === undefined || (amount ?? paidIn ?? paidOut) === undefined) return undefined;
-  const reference = find(WORDS.reference);
-  const text = heads.filter((head) => !taken.has(head) && matches(head, WORDS.text));
-  const cells = (head: string | undefined) =>
-    head === undefined ? [] : rows.map((row) => row[heads.indexOf(head)] ?? '');
-  const amounts = [amount, paidIn, paidOut].flatMap(cells);
-  return {
-    date,
-    amount,
-    paidIn,
-    paidOut,
-    text,
-    reference,
-    balance,
-    days: dayOrder(cells(date)),
-    decimals: decimalMark(amounts),
-  };
+  const direction = directionHead(table, amount);
+  const reference = heads.take(WORDS.reference);
+  const text = heads.takeAll(WORDS.text);
+  const days = dayOrderOf(cellsOf(table, date));
+  const amounts = [amount, paidIn, paidOut, balance].flatMap((head) => cellsOf(table, head));
+  const decimals = decimalMarkOf(amounts);
+  return { date, amount, paidIn, paidOut, direction, text, reference, balance, days, decimals };
 }
 
-function headFor(heads: readonly string[], words: readonly string[], taken: ReadonlySet<string>) {
-  const free = heads.filter((head) => !taken.has(head));
-  for (const word of words) {
-    const exact = free.find((head) => plain(head) === word);
-    if (exact !== undefined) return exact;
-  }
-  return words
-    .filter((word) => word.length > 3)
-    .flatMap((word) => free.filter((head) => plain(head).split(' ').includes(word)))[0];
+/** Whether a cell says that the amount beside it went out; undefined where it says neither. */
+export function goesOut(cell: string): boolean | undefined {
+  const word = cell.toLowerCase().replace(/[^a-z]/g, '');
+  if (OUT.has(word)) return true;
+  return IN.has(word) ? false : undefined;
 }
 
-function matches(head: string, words: readonly string[]): boolean {
-  return words.some((word) => plain(head) === word || plain(head).split(' ').includes(word));
-}
+const OUT = new Set(['d', 'dr', 'debit', 'dbit', 'out', 'withdrawal']);
+const IN = new Set(['c', 'cr', 'credit', 'crdt', 'in', 'deposit']);
 
-function plain(head: string): string {
-  return head
-    .toLowerCase()
-    .replace(/[^\p{L}\d]+/gu, ' ')
-    .trim();
-}
-
-/** Which part of a day stands first, from days that can be only one; else month first for slashes. */
-function dayOrder(cells: readonly string[]): DayOrder {
-  const parts = cells.map((cell) =>
-    cell
-      .trim()
-      .split(/[^\d]+/)
-      .map(Number),
-  );
-  if (parts.some(([first = 0]) => first > 31)) return 'year-month-day';
-  if (parts.some(([first = 0]) => first > 12)) return 'day-month-year';
-  if (parts.some(([, second = 0]) => second > 12)) return 'month-day-year';
-  return cells.some((cell) => cell.includes('.')) ? 'day-month-year' : 'month-day-year';
-}
-
-function decimalMark(cells: readonly string[]): DecimalMark {
-  return cells.some((cell) => /,\d{2}\D*$/.test(cell.trim())) ? ',' : '.';
+/** A column of nothing but directions, beside amounts that have no sign. */
+function directionHead(table: TextTable, amount: string | undefined): string | undefined {
+  if (cellsOf(table, amount).some((cell) => /[-−(]/.test(cell))) return undefined;
+  return table.heads.find((head) => {
+    const cells = cellsOf(table, head);
+    return cells.length > 0 && cells.every((cell) => goesOut(cell) !== undefined);
+  });
 }

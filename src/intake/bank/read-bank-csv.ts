@@ -1,9 +1,16 @@
-import Papa from 'papaparse';
-import { isDay } from '../../base/day.ts';
 import { done, type Outcome, refused } from '../../base/outcome.ts';
-import { amountMinor } from './amount-text.ts';
-import type { BankFile, BankLine, FileRefusal } from './bank-file.ts';
-import { type BankColumns, type DayOrder, guessColumns } from './csv-columns.ts';
+import { amountMinor } from '../table/amount-text.ts';
+import { dayOf } from '../table/day-cell.ts';
+import type { FileRefusal } from '../table/file-refusal.ts';
+import { cellReader, csvTable, type TextTable } from '../table/text-table.ts';
+import type { BankFile, BankLine } from './bank-file.ts';
+import { type BankColumns, goesOut, guessColumns } from './csv-columns.ts';
+
+/** What may be said of a CSV file beforehand: all columns, or only how its days are written. */
+export interface BankCsvSaid {
+  readonly columns?: BankColumns | undefined;
+  readonly days?: BankColumns['days'] | undefined;
+}
 
 /**
  * A bank statement as CSV (RFC 4180, also with semicolons or tabs), read by columns that the user
@@ -12,63 +19,50 @@ import { type BankColumns, type DayOrder, guessColumns } from './csv-columns.ts'
 export function readBankCsv(
   text: string,
   currency: string,
-  columns?: BankColumns,
+  said: BankCsvSaid = {},
 ): Outcome<BankFile & { readonly columns: BankColumns }, FileRefusal> {
-  const table = tableOf(text);
+  const table = csvTable(text);
   if (table === undefined) {
     return refused({ line: 1, field: '', said: 'no line with column names', wanted: 'a CSV file' });
   }
-  const { heads, rows, firstLine } = table;
-  const read = columns ?? guessColumns(heads, rows);
-  if (read === undefined) {
-    const wanted = 'columns for a date and an amount; say which with --columns';
-    return refused({ line: firstLine, field: '', said: heads.join(', '), wanted });
-  }
-  const missing = namesOf(read).find((name) => !heads.includes(name));
-  if (missing !== undefined) {
-    return refused({
-      line: firstLine,
-      field: missing,
-      said: heads.join(', '),
-      wanted: 'this column',
-    });
-  }
+  const columns = columnsFor(table, said);
+  if (!columns.ok) return columns;
   const lines: BankLine[] = [];
-  const balances: { readonly date: string; readonly minor: number; readonly cents: number }[] = [];
-  for (const [at, row] of rows.entries()) {
-    const cell = (head: string | undefined) =>
-      head === undefined ? '' : (row[heads.indexOf(head)] ?? '').trim();
-    const line = bankLine(cell, read, currency, { line: lines.length + 1, at: firstLine + 1 + at });
+  const balances: BalanceAfter[] = [];
+  for (const [index, row] of table.rows.entries()) {
+    const cell = cellReader(table, row);
+    const line = bankLine(cell, columns.value, currency, { line: index + 1, at: row.at });
     if (!line.ok) return line;
+    if (line.value.cents === 0) continue;
     lines.push(line.value);
-    const balance = amountMinor(cell(read.balance), currency, read.decimals);
-    if (balance !== undefined) {
-      balances.push({ date: line.value.date, minor: balance, cents: line.value.cents });
-    }
+    const minor = amountMinor(cell(columns.value.balance), currency, columns.value.decimals);
+    if (minor !== undefined) balances.push({ ...line.value, minor });
   }
-  return done({ lines, ...endsOf(balances), currency, columns: read });
+  return done({ lines, ...endsOf(balances), currency, columns: columns.value });
 }
 
-interface Table {
-  readonly heads: readonly string[];
-  readonly rows: readonly (readonly string[])[];
-  /** Line of the heads, from 1. */
-  readonly firstLine: number;
+function columnsFor(table: TextTable, said: BankCsvSaid): Outcome<BankColumns, FileRefusal> {
+  const place = { line: table.headLine, said: table.heads.join(', ') };
+  const guess = said.columns ?? guessColumns(table);
+  if (guess === undefined) {
+    return refused({ ...place, field: '', wanted: 'columns for a date and an amount' });
+  }
+  const missing = namesOf(guess).find((name) => !table.heads.includes(name));
+  if (missing !== undefined) {
+    return refused({ ...place, field: missing, wanted: 'this column' });
+  }
+  const days = said.days ?? guess.days;
+  if (days !== undefined) return done({ ...guess, days });
+  const [first] = table.rows;
+  const day = first === undefined ? '' : cellReader(table, first)(guess.date);
+  const wanted = 'the order of its days: month-day-year or day-month-year';
+  return refused({ line: first?.at ?? 0, field: guess.date, said: day, wanted });
 }
 
-/** The heads are the first line with at least two names; what a bank writes above is left out. */
-function tableOf(text: string): Table | undefined {
-  const { data } = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), { skipEmptyLines: false });
-  const first = data.findIndex((row) => row.filter((cell) => /\p{L}/u.test(cell)).length >= 2);
-  const heads = data[first];
-  if (heads === undefined) return undefined;
-  const rows = data.slice(first + 1).filter((row) => row.some((cell) => cell.trim() !== ''));
-  return { heads: heads.map((head) => head.trim()), rows, firstLine: first + 1 };
-}
-
-function namesOf(columns: BankColumns): string[] {
-  const { date, amount, paidIn, paidOut, text = [], reference, balance } = columns;
-  return [date, amount, paidIn, paidOut, ...text, reference, balance].flatMap((name) => name ?? []);
+function namesOf(columns: Omit<BankColumns, 'days'>): string[] {
+  const { text = [], date, amount, paidIn, paidOut, direction, reference, balance } = columns;
+  const single = [date, amount, paidIn, paidOut, direction, reference, balance];
+  return [...single, ...text].flatMap((name) => name ?? []);
 }
 
 function bankLine(
@@ -92,7 +86,8 @@ function bankLine(
     const wanted = `an amount in ${currency}`;
     return refused({ line: place.at, field: wrong, said: cell(wrong), wanted });
   }
-  const cents = (parts[0] ?? 0) + (parts[1] ?? 0) - Math.abs(paidOut);
+  const signed = goesOut(cell(columns.direction)) ? -Math.abs(parts[0] ?? 0) : (parts[0] ?? 0);
+  const cents = signed + (parts[1] ?? 0) - Math.abs(paidOut);
   const text = (columns.text ?? [])
     .map(cell)
     .filter((words) => words !== '')
@@ -101,29 +96,15 @@ function bankLine(
   return done({ line: place.line, date, cents, text, reference });
 }
 
-const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
-
-function dayOf(text: string, order: DayOrder): string | undefined {
-  const parts = text.trim().split(/[^\p{L}\d]+/u);
-  const named = parts.findIndex((part) => MONTHS.includes(part.slice(0, 3).toLowerCase()));
-  const numbers = parts.map((part, at) =>
-    at === named ? MONTHS.indexOf(part.slice(0, 3).toLowerCase()) + 1 : Number(part),
-  );
-  const [a = Number.NaN, b = Number.NaN, c = Number.NaN] = numbers;
-  const isYearFirst = order === 'year-month-day' || a > 31;
-  const isMonthFirst = named === 0 || (named === -1 && order === 'month-day-year');
-  const [year, month, day] = isYearFirst ? [a, b, c] : isMonthFirst ? [c, a, b] : [c, b, a];
-  if (![year, month, day].every(Number.isInteger)) return undefined;
-  const full = year < 100 ? 2000 + year : year;
-  const pad = (part: number, length: number) => String(part).padStart(length, '0');
-  const found = `${pad(full, 4)}-${pad(month, 2)}-${pad(day, 2)}`;
-  return isDay(found) ? found : undefined;
+interface BalanceAfter {
+  readonly date: string;
+  readonly cents: number;
+  /** What the account held after the line. */
+  readonly minor: number;
 }
 
 /** The balances before the first line and after the last; files run either way in time. */
-function endsOf(
-  balances: readonly { readonly date: string; readonly minor: number; readonly cents: number }[],
-) {
+function endsOf(balances: readonly BalanceAfter[]) {
   const first = balances[0];
   const last = balances.at(-1);
   if (first === undefined || last === undefined) return { opening: undefined, closing: undefined };

@@ -1,7 +1,7 @@
-import type { Outcome } from '../../base/outcome.ts';
-import type { BankFile, FileRefusal } from './bank-file.ts';
-import type { BankColumns } from './csv-columns.ts';
-import { readBankCsv } from './read-bank-csv.ts';
+import { type Outcome, refused } from '../../base/outcome.ts';
+import type { FileRefusal } from '../table/file-refusal.ts';
+import type { BankFile } from './bank-file.ts';
+import { type BankCsvSaid, readBankCsv } from './read-bank-csv.ts';
 import { readCamt } from './read-camt.ts';
 import { readOfx } from './read-ofx.ts';
 
@@ -13,12 +13,25 @@ import { readOfx } from './read-ofx.ts';
 export function readBankFile(
   text: string,
   currency: string,
-  columns?: BankColumns,
+  said: BankCsvSaid = {},
 ): Outcome<BankFile, FileRefusal> {
+  if (text.length > LONGEST) {
+    const size = `${Math.ceil(text.length / MEGA)} million characters`;
+    return refused({ line: 0, field: '', said: size, wanted: 'a bank statement' });
+  }
+  if (text.includes('\0')) {
+    const wanted = 'OFX, camt.053 or CSV';
+    return refused({ line: 0, field: '', said: 'a file that is no text', wanted });
+  }
   const start = text.slice(0, START);
-  if (/<OFX>/i.test(text.slice(0, START * 4))) return readOfx(text, currency);
-  if (/^\s*(?:\uFEFF)?<(?:\?xml|Document)/.test(start)) return readCamt(text, currency);
-  return readBankCsv(text, currency, columns);
+  if (/<OFX>|^\s*OFXHEADER/i.test(start)) return readOfx(text, currency);
+  if (/^\s*<(?:\?xml|!DOCTYPE|[\w:]*Document)/.test(start.replace(/^\uFEFF/, ''))) {
+    return readCamt(text, currency);
+  }
+  return readBankCsv(text, currency, said);
 }
 
-const START = 1000;
+const START = 4000;
+const MEGA = 1_000_000;
+/** A season has hundreds of lines; a statement of years stays far below. */
+const LONGEST = 30 * MEGA;

@@ -1,8 +1,9 @@
 import { XMLParser } from 'fast-xml-parser';
 import { isDay } from '../../base/day.ts';
 import { done, type Outcome, refused } from '../../base/outcome.ts';
-import { amountMinor } from './amount-text.ts';
-import type { BankFile, BankLine, FileRefusal } from './bank-file.ts';
+import { amountMinor } from '../table/amount-text.ts';
+import type { FileRefusal } from '../table/file-refusal.ts';
+import type { BankFile, BankLine } from './bank-file.ts';
 
 /**
  * A bank statement in camt.053 (ISO 20022 BankToCustomerStatement, any version). Entries of a file

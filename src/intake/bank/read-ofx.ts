@@ -1,8 +1,9 @@
 import { parseSync } from 'ofx-js';
 import { isDay } from '../../base/day.ts';
 import { done, type Outcome, refused } from '../../base/outcome.ts';
-import { amountMinor } from './amount-text.ts';
-import type { BankFile, BankLine, FileRefusal } from './bank-file.ts';
+import { amountMinor } from '../table/amount-text.ts';
+import type { FileRefusal } from '../table/file-refusal.ts';
+import type { BankFile, BankLine } from './bank-file.ts';
 
 /**
  * A bank statement in OFX (Open Financial Exchange 1.x, which is SGML without end tags, and 2.x,

@@ -13,7 +13,7 @@ export function pairInOrder(
   after: number,
 ): (readonly [number, number])[] {
   const width = seconds.length + 1;
-  // By places from the end: the cost of what is still to pair, a pair being worth more than any way.
+  // By places from the end: what the rest costs, a pair being worth more than any way.
   const cost = new Float64Array((firsts.length + 1) * width);
   const worth = (before + after + 1) * (firsts.length + seconds.length + 1);
   const pairCost = (a: number, b: number) => {

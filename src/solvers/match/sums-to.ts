@@ -9,8 +9,8 @@ export interface SumLimits {
 /**
  * Sets of places whose values add up exactly to a target, the smallest sets first and, among those
  * of one size, by their places. All values above 0. Searched from the largest value down, and never
- * where all that is left is too little or the smallest are too much (subset sum by branch and bound;
- * Martello and Toth, Knapsack Problems, 1990, chapter 4, from memory).
+ * where all that is left is too little or the smallest are too much (subset sum by branch and
+ * bound; Martello and Toth, Knapsack Problems, 1990, chapter 4, from memory).
  */
 export function sumsTo(values: readonly number[], target: number, limits: SumLimits): number[][] {
   const order = [...values.keys()].sort((a, b) => (values[b] ?? 0) - (values[a] ?? 0) || a - b);

@@ -1,16 +1,21 @@
 import { readFileSync } from 'node:fs';
-import type { BankFile, FileRefusal } from '../../intake/bank/bank-file.ts';
 import type { BankColumns } from '../../intake/bank/csv-columns.ts';
 import { readBankColumns } from '../../intake/bank/read-bank-columns.ts';
 import { readBankFile } from '../../intake/bank/read-bank-file.ts';
 import { findingLine, shortSaid } from '../../intake/finding.ts';
+import { readSupplierColumns } from '../../intake/supplier/read-supplier-columns.ts';
+import { readSupplierFile } from '../../intake/supplier/read-supplier-file.ts';
+import type { SupplierColumns } from '../../intake/supplier/supplier-columns.ts';
+import { type DayOrder, dayOrders } from '../../intake/table/day-cell.ts';
+import type { FileRefusal } from '../../intake/table/file-refusal.ts';
+import { fileText } from '../../intake/table/file-text.ts';
 import type { Ledger } from '../../ledger/ledger.ts';
-import { type BankMatch, matchBank } from '../../questions/match/match-bank.ts';
-import { matchWords } from '../../statements/match-words.ts';
-import { moneyText } from '../../statements/money-text.ts';
-import { recordSentence } from '../../statements/record-sentence.ts';
+import { matchBank } from '../../questions/match/match-bank.ts';
+import { matchSupplier } from '../../questions/match/match-supplier.ts';
 import { messageOf } from '../message-of.ts';
 import type { Command } from './command.ts';
+import { bankMatchJson, bankMatchText } from './match-bank-answer.ts';
+import { supplierMatchJson, supplierMatchText } from './match-supplier-answer.ts';
 import { BOOK_HELP, bookOptions, openBook } from './open-book.ts';
 import { type Outlet, writeJson } from './outlet.ts';
 import type { Arguments } from './read-arguments.ts';
@@ -20,113 +25,119 @@ export const match: Command = {
   options: {
     ...bookOptions,
     bank: { type: 'string' },
+    supplier: { type: 'string' },
     columns: { type: 'string' },
+    days: { type: 'string' },
   },
   takes: ['BOOK'],
-  help: `The bank's statement against the book: what agrees, what only one has.
+  help: `The bank's or the supplier's statement against the book: what agrees, what only one has.
 
   --bank FILE       OFX 1.x or 2.x, camt.053, or CSV
-  --columns FILE    which columns of a CSV to take, as JSON; without it they are guessed:
+  --supplier FILE   CSV or XLSX with lines for deliveries, swaps, debits, card credits, orders
+  --columns FILE    which columns of a table to take, as JSON; without it they are guessed:
                     {"date":"Posted","amount":"Amount","text":["Memo"],"days":"month-day-year",
-                     "decimals":"."} and, where there are any, "paidIn", "paidOut", "balance"
+                     "decimals":"."} and, where there are any, "paidIn", "paidOut", "direction",
+                    "reference", "balance"; of a supplier's: "date", "words" (columns that say
+                    what sort of line it is), "product", "units", "cases", "amount", "charge",
+                    "credit", "reference", "neighbour", "balance", "days", "decimals"
+  --days ORDER      how a table writes its days where that cannot be told from them:
+                    month-day-year or day-month-year
   --json            {"matched":[{"line":n,"records":[id],"reason":"…","sure":bool}],
                     "unmatchedLines":[n],"unmatchedRecords":[id],"bookBalance":minor,
                     "bankBalance":minor,"outstanding":minor}
 
 line counts the statement's own lines from 1. sure: exact in amount and day, and nothing else that
-it could be; everything else is for a person to look at. outstanding: what the unmatched records
-come to.
+it could be; everything else is for a person to look at. differ: pairs that are about the same
+thing and do not agree; they stay among what is unmatched. missing: records that would stand for a
+line that only the statement has. outstanding: what the records that only the book has come to.
+With --supplier, balances are of the supplier's account, minus where the group owes.
 
 Exit code: 0 all matched, 1 something on either side has no match, 2 unusable input.
 
 ${BOOK_HELP}
 
 Examples
-  cratebook match spring.jsonl --bank march.ofx`,
+  cratebook match spring.jsonl --bank march.ofx
+  cratebook match spring.jsonl --supplier statement.csv --json`,
   run: async (given, outlet) => {
     const bank = given.get('bank');
-    if (bank === undefined) throw new Stop('wanted --bank FILE');
-    const { ledger } = await openBook(given, outlet);
-    return answerBank(given, outlet, ledger, bank);
+    const supplier = given.get('supplier');
+    const days = daysOf(given);
+    if (bank !== undefined && supplier === undefined) {
+      return answerBank(given, outlet, bank, days);
+    }
+    if (supplier !== undefined && bank === undefined) {
+      return answerSupplier(given, outlet, supplier, days);
+    }
+    throw new Stop('wanted either --bank FILE or --supplier FILE');
   },
 };
 
-async function answerBank(given: Arguments, outlet: Outlet, ledger: Ledger, path: string) {
-  const file = readBankFile(textOf(path), currencyOf(ledger), columnsOf(given));
+async function answerBank(
+  given: Arguments,
+  outlet: Outlet,
+  path: string,
+  days: DayOrder | undefined,
+): Promise<number> {
+  const columns = bankColumns(given);
+  const { ledger } = await openBook(given, outlet);
+  const file = readBankFile(fileText(bytesOf(path)), currencyOf(ledger), { columns, days });
   if (!file.ok) throw new Stop(refusalLine(file.refusal, path));
   const found = matchBank(ledger, file.value);
-  if (given.has('json')) await writeJson(outlet, jsonOf(found));
-  else await outlet.write(bankText(found, file.value, ledger));
+  if (given.has('json')) await writeJson(outlet, bankMatchJson(found, file.value, ledger));
+  else await outlet.write(bankMatchText(found, file.value, ledger));
   return codeOf(found);
 }
 
-/** The parts that the spec names, with the reasons in words. */
-function jsonOf(found: BankMatch) {
-  const matched = found.matched.map(({ line, records, why, sure }) => ({
-    line,
-    records,
-    reason: matchWords(why),
-    sure,
-  }));
-  return { ...found, matched };
+async function answerSupplier(
+  given: Arguments,
+  outlet: Outlet,
+  path: string,
+  days: DayOrder | undefined,
+): Promise<number> {
+  const columns = supplierColumns(given);
+  const { ledger } = await openBook(given, outlet);
+  const said = { columns, days };
+  const file = await readSupplierFile(bytesOf(path), currencyOf(ledger), ledger.setup, said);
+  if (!file.ok) throw new Stop(refusalLine(file.refusal, path));
+  const found = matchSupplier(ledger, file.value);
+  if (given.has('json')) await writeJson(outlet, supplierMatchJson(found, ledger));
+  else await outlet.write(supplierMatchText(found, file.value, ledger));
+  return codeOf(found);
 }
 
-function bankText(found: BankMatch, file: BankFile, ledger: Ledger): string {
-  const currency = currencyOf(ledger);
-  const money = (minor: number) => moneyText(minor, currency);
-  const lineAt = (line: number) => file.lines[line - 1];
-  const lineText = (line: number) => {
-    const { date = '', cents = 0, text = '' } = lineAt(line) ?? {};
-    return `line ${line}  ${date}  ${money(cents)}  ${text}`.trimEnd();
-  };
-  const recordText = (id: string) => {
-    const record = ledger.standing.get(id);
-    if (record === undefined) return id;
-    return `${'date' in record ? record.date : ''}  ${recordSentence(record, ledger)}`;
-  };
-  const rows = found.matched.flatMap(({ line, records, why, sure }) => [
-    `${sure ? '✓' : '?'} ${lineText(line)}`,
-    ...records.map((id) => `      ${recordText(id)}`),
-    ...(sure ? [] : [`      ${matchWords(why)}`]),
-  ]);
-  const part = (title: string, items: readonly string[]) =>
-    items.length === 0 ? [] : ['', title, ...items.map((item) => `▲ ${item}`)];
-  return `${[
-    ...rows,
-    ...part('Only at the bank', found.unmatchedLines.map(lineText)),
-    ...part('Only in the book', found.unmatchedRecords.map(recordText)),
-    '',
-    `By the book ${money(found.bookBalance)}`,
-    `less what is not yet at the bank ${money(found.outstanding)}`,
-    `and what is not yet in the book ${money(found.notInBook)}`,
-    `By the bank ${money(found.bankBalance)}`,
-  ].join('\n')}\n`;
-}
-
-function codeOf(found: Pick<BankMatch, 'unmatchedLines' | 'unmatchedRecords'>): number {
+function codeOf(found: {
+  readonly unmatchedLines: readonly unknown[];
+  readonly unmatchedRecords: readonly unknown[];
+}): number {
   return found.unmatchedLines.length + found.unmatchedRecords.length === 0 ? 0 : 1;
 }
 
-function columnsOf(given: Arguments): BankColumns | undefined {
+function daysOf(given: Arguments): DayOrder | undefined {
+  const said = given.get('days');
+  const days = dayOrders.find((order) => order === said);
+  if (said === undefined || days !== undefined) return days;
+  throw new Stop(`--days: said ${shortSaid(said)}, wanted ${dayOrders.join(', ')}`);
+}
+
+function bankColumns(given: Arguments): BankColumns | undefined {
   const path = given.get('columns');
   if (path === undefined) return undefined;
-  const read = readBankColumns(textOf(path));
+  const read = readBankColumns(fileText(bytesOf(path)));
+  if (!read.ok) throw new Stop(findingLine(read.refusal, path));
+  return read.value;
+}
+
+function supplierColumns(given: Arguments): SupplierColumns | undefined {
+  const path = given.get('columns');
+  if (path === undefined) return undefined;
+  const read = readSupplierColumns(fileText(bytesOf(path)));
   if (!read.ok) throw new Stop(findingLine(read.refusal, path));
   return read.value;
 }
 
 function currencyOf(ledger: Ledger): string {
   return ledger.setup.season?.currency ?? 'USD';
-}
-
-/** Banks still write Windows-1252 (the OFX header says so); anything that is not UTF-8 is that. */
-function textOf(path: string): string {
-  const bytes = bytesOf(path);
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    return new TextDecoder('windows-1252').decode(bytes);
-  }
 }
 
 function bytesOf(path: string): Uint8Array {

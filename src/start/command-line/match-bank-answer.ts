@@ -1,0 +1,42 @@
+import type { BankFile } from '../../intake/bank/bank-file.ts';
+import type { Ledger } from '../../ledger/ledger.ts';
+import type { BankMatch } from '../../questions/match/match-bank.ts';
+import { matchWords } from '../../statements/match-words.ts';
+import { moneyText } from '../../statements/money-text.ts';
+import { matchPart, recordLine } from './match-lines.ts';
+
+/** The parts that the spec names, with the reasons in words. */
+export function bankMatchJson(found: BankMatch, _file: BankFile, _ledger: Ledger) {
+  const matched = found.matched.map(({ line, records, why, sure }) => ({
+    line,
+    records,
+    reason: matchWords(why),
+    sure,
+  }));
+  return { ...found, matched };
+}
+
+export function bankMatchText(found: BankMatch, file: BankFile, ledger: Ledger): string {
+  const money = (minor: number) => moneyText(minor, ledger.setup.season?.currency ?? 'USD');
+  const byNumber = new Map(file.lines.map((line) => [line.line, line]));
+  const lineText = (line: number) => {
+    const { date = '', cents = 0, text = '' } = byNumber.get(line) ?? {};
+    return `line ${line}  ${date}  ${money(cents)}  ${text}`.trimEnd();
+  };
+  const rows = found.matched.flatMap(({ line, records, why, sure }) => [
+    `${sure ? '✓' : '?'} ${lineText(line)}`,
+    ...records.map((id) => `      ${recordLine(id, ledger)}`),
+    ...(sure ? [] : [`      ${matchWords(why)}`]),
+  ]);
+  const ours = found.unmatchedRecords.map((id) => recordLine(id, ledger));
+  return `${[
+    ...rows,
+    ...matchPart('Only at the bank', found.unmatchedLines.map(lineText)),
+    ...matchPart('Only in the book', ours),
+    '',
+    `By the book ${money(found.bookBalance)}`,
+    `less what is not yet at the bank ${money(found.outstanding)}`,
+    `and what is not yet in the book ${money(found.notInBook)}`,
+    `By the bank ${money(found.bankBalance)}`,
+  ].join('\n')}\n`;
+}
