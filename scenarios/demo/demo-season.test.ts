@@ -4,6 +4,8 @@ import { readBook } from '../../src/intake/read-book.ts';
 import { writeBook } from '../../src/intake/write-book.ts';
 import { Ledger } from '../../src/ledger/ledger.ts';
 import { closingList } from '../../src/questions/closing-list.ts';
+import { liftAllowed } from '../../src/questions/share/lift-allowed.ts';
+import { seasonFairness } from '../../src/questions/share/season-fairness.ts';
 import { checkBook } from '../../src/rules/check-book.ts';
 import { demoHeader, demoSeason, demoSeasonMended } from './demo-season.ts';
 
@@ -81,6 +83,12 @@ describe('the demo season', () => {
     const list = closingList(Ledger.of(demoSeasonMended()), LAST_DAY);
     expect(list.items.filter((item) => item.state === 'open')).toEqual([]);
     expect(list.ready).toBe(true);
+  });
+
+  it('shares every pool by its own rule, so that nobody is a unit from due', () => {
+    const mended = Ledger.of(demoSeasonMended());
+    expect(seasonFairness(mended).worst).toBeLessThan(0.5);
+    expect(liftAllowed(mended)).toMatchObject({ allowed: true });
   });
 
   it('comes out even once the five are put right', () => {

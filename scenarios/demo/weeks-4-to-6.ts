@@ -112,9 +112,9 @@ export const weeks4To6: readonly PlannedDay[] = [
         kind: 'shareout',
         pool: 'stall:garden-0227',
         lines: {
-          layla: { honey: 4, jam: 4, marmalade: 2, chutney: 2, granola: 3, 'tea-berry': 3 },
-          reka: { honey: 3, jam: 2, marmalade: 1, chutney: 1, granola: 1, 'tea-berry': 1 },
-          petr: { honey: 2, jam: 2, marmalade: 1, chutney: 1, granola: 2, 'tea-berry': 2 },
+          layla: { chutney: 2, granola: 3, honey: 5, jam: 4, marmalade: 2, 'tea-berry': 3 },
+          petr: { chutney: 1, granola: 1, honey: 2, jam: 2, marmalade: 1, 'tea-berry': 2 },
+          reka: { chutney: 1, granola: 2, honey: 2, jam: 2, marmalade: 1, 'tea-berry': 1 },
         },
       },
     ],
@@ -203,10 +203,10 @@ export const weeks4To6: readonly PlannedDay[] = [
         kind: 'shareout',
         pool: 'stall:market-0306',
         lines: {
-          bia: { honey: 3, jam: 1, chutney: 1, granola: 1, 'granola-nut': 1, 'tea-mint': 1 },
-          chidera: { honey: 3, jam: 1, granola: 1, 'granola-nut': 2, 'tea-mint': 1 },
-          noa: { honey: 2, jam: 1, chutney: 1, granola: 1, 'granola-nut': 2, 'tea-mint': 1 },
-          rui: { honey: 2, jam: 2, chutney: 1, granola: 1, 'granola-nut': 1, 'tea-mint': 2 },
+          bia: { granola: 1, 'granola-nut': 1, honey: 3, jam: 2, 'tea-mint': 2 },
+          chidera: { chutney: 1, granola: 1, 'granola-nut': 1, honey: 3, jam: 1, 'tea-mint': 1 },
+          noa: { chutney: 1, granola: 1, 'granola-nut': 2, honey: 2, jam: 1, 'tea-mint': 1 },
+          rui: { chutney: 1, granola: 1, 'granola-nut': 2, honey: 2, jam: 1, 'tea-mint': 1 },
         },
       },
       {
@@ -252,8 +252,8 @@ export const weeks4To6: readonly PlannedDay[] = [
         kind: 'shareout',
         pool: 'stall:bakery-0307',
         lines: {
-          linnea: { honey: 2, jam: 2, marmalade: 1, granola: 2, 'tea-berry': 2 },
-          otto: { honey: 2, jam: 2, marmalade: 2, granola: 1, 'tea-berry': 2 },
+          linnea: { granola: 1, honey: 2, jam: 2, marmalade: 2, 'tea-berry': 2 },
+          otto: { granola: 2, honey: 2, jam: 2, marmalade: 1, 'tea-berry': 2 },
         },
       },
     ],

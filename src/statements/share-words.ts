@@ -18,8 +18,8 @@ export function shareReason(sheet: ShareSheet, names: ShareNames): string {
   const units = Object.values(input.products).reduce((sum, each) => sum + each, 0);
   const parts = [`${unitsText(units)} units over ${weightText(sheet)}: ${ruleText(sheet)}`];
   if (sheet.method !== 'rota') {
-    const worst = partsText(shared.worst);
-    parts.push(`nobody is more than ${worst} of a unit from due, earlier share-outs included`);
+    const worst = ofUnits(partsText(shared.worst));
+    parts.push(`nobody is more than ${worst} from due, earlier share-outs included`);
   }
   if (shared.tied.length > 0) {
     const tied = listed(shared.tied.map(names.seller));
@@ -48,10 +48,14 @@ export function sellerReason(sheet: ShareSheet, seller: string): string {
 
 /** How the season's share-outs have treated a seller so far; empty where they came out even. */
 export function carriedWords(name: string, carried: number): string {
+  const size = carriedSize(carried);
+  return size === 'even' ? '' : `${name} has had ${size} than due so far.`;
+}
+
+/** `0.4 of a unit less`, `1.5 units more`, or `even`. */
+export function carriedSize(carried: number): string {
   const parts = partsText(Math.abs(carried));
-  if (parts === '0') return '';
-  const way = carried < 0 ? 'less' : 'more';
-  return `${name} has had ${ofUnits(parts)} ${way} than due so far.`;
+  return parts === '0' ? 'even' : `${ofUnits(parts)} ${carried < 0 ? 'less' : 'more'}`;
 }
 
 /** What locked cells did to the rest, one sentence each; empty where they did nothing. */
@@ -123,7 +127,8 @@ function carriedPart(method: ShareMethod, carried: number): string {
   return `, ${parts} too ${carried < 0 ? 'few' : 'many'} so far`;
 }
 
-function ofUnits(parts: string): string {
+/** Parts of a unit with their word: `0.4 of a unit`, `1 unit`, `1.5 units`. */
+export function ofUnits(parts: string): string {
   if (parts === '1') return '1 unit';
   return parts.startsWith('0.') ? `${parts} of a unit` : `${parts} units`;
 }

@@ -3,6 +3,7 @@ import { liftAllowed } from '../../../questions/share/lift-allowed.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import { LIFT_WHY, liftAllowedWords } from '../../../statements/lift-words.ts';
 import { useBook } from '../../book.ts';
+import { FairnessTable } from '../share/fairness-table.tsx';
 import { type FieldSpec, FieldsForm } from './fields-form.tsx';
 import { Reading } from './reading.ts';
 
@@ -53,6 +54,7 @@ export function SharingPart() {
     <>
       <SharingForm season={season} />
       <p class="soft">{liftAllowedWords(liftAllowed(ledger))}</p>
+      <FairnessTable />
       <p class="soft">Credit counts towards prizes and is never money.</p>
     </>
   );

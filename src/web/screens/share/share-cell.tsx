@@ -1,6 +1,9 @@
 import { fieldId } from '../../parts/field.tsx';
 import { cellField } from './sheet-typed.ts';
 
+/** Sets what a cell says and locks it; undefined lets go of the lock. */
+export type OnCell = (seller: string, product: string, text: string | undefined) => void;
+
 /**
  * Units of one product for one seller: a number that follows, until something is typed into it or
  * its lock is closed; then it stays and the rest is shared around it.
@@ -13,8 +16,7 @@ export function ShareCell(props: {
   readonly shown: string;
   readonly locked: boolean;
   readonly wrong: boolean;
-  /** Undefined lets go of the lock. */
-  readonly onCell: (seller: string, product: string, text: string | undefined) => void;
+  readonly onCell: OnCell;
 }) {
   const { seller, product, name, shown, locked } = props;
   return (

@@ -1,5 +1,5 @@
 import './share.css';
-import { useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
 import { done, refused } from '../../../base/outcome.ts';
 import { type PoolShare, poolShare } from '../../../questions/share/pool-share.ts';
 import { poolWeights } from '../../../questions/share/pool-weights.ts';
@@ -14,9 +14,10 @@ import { Button } from '../../parts/button.tsx';
 import { LateField, useLate } from '../../parts/closed-season.tsx';
 import { ErrorSummary, Notice } from '../../parts/notice.tsx';
 import { useSaving } from '../../parts/saving.ts';
+import type { OnCell } from './share-cell.tsx';
 import { ShareRule } from './share-rule.tsx';
 import { ShareTable } from './share-table.tsx';
-import { lockedCount, readSheet, type SheetTyped } from './sheet-typed.ts';
+import { lockedCount, readSheet, type SheetTyped, withCell } from './sheet-typed.ts';
 import { WhyFair } from './why-fair.tsx';
 
 /** A pool's share-out: filled in fairly at once; what is typed stays, the rest follows. */
@@ -52,6 +53,9 @@ function OpenSheet(props: {
     locked: {},
     also: [],
   });
+  const onCell = useCallback<OnCell>((seller, product, text) => {
+    setTyped((now) => ({ ...now, locked: withCell(now.locked, seller, product, text) }));
+  }, []);
   const pool = usePool(props.pool, typed, start);
   const { changes, errors } = readSheet(typed);
   const worked = shareSheet(pool, changes);
@@ -87,7 +91,14 @@ function OpenSheet(props: {
     <form class="share-sheet" onSubmit={save} noValidate>
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
       <ShareRule pool={pool} hasMinutes={hasMinutes} typed={typed} onTyped={setTyped} />
-      <ShareTable sheet={sheet} check={check} typed={typed} onTyped={setTyped} errorOf={errorOf} />
+      <ShareTable
+        sheet={sheet}
+        check={check}
+        typed={typed}
+        onTyped={setTyped}
+        onCell={onCell}
+        errorOf={errorOf}
+      />
       <div class="share-said" role="status">
         {refusal !== undefined && <p class="error-text">{refusal}</p>}
         {errors.length > 0 && <p class="error-text">Write whole numbers in the marked cells.</p>}

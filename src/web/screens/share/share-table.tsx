@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import type { ShareSheet } from '../../../questions/share/share-sheet.ts';
 import type { ShareCheck } from '../../../questions/share-check.ts';
 import { unitsOf } from '../../../records/units-of.ts';
@@ -6,8 +7,8 @@ import { unitsText } from '../../../statements/money-text.ts';
 import { partsText } from '../../../statements/parts-text.ts';
 import { useBook } from '../../book.ts';
 import { fieldId } from '../../parts/field.tsx';
-import { ShareCell } from './share-cell.tsx';
-import { cellField, type SheetTyped, weightField, withCell } from './sheet-typed.ts';
+import { type OnCell, ShareCell } from './share-cell.tsx';
+import { cellField, type SheetTyped, weightField } from './sheet-typed.ts';
 
 interface TableProps {
   readonly sheet: ShareSheet;
@@ -15,6 +16,8 @@ interface TableProps {
   readonly check: ShareCheck;
   readonly typed: SheetTyped;
   readonly onTyped: (typed: SheetTyped) => void;
+  /** Sets a cell, or lets go of it; the same function as long as the sheet is open. */
+  readonly onCell: OnCell;
   readonly errorOf: (field: string) => string | undefined;
 }
 
@@ -89,11 +92,32 @@ function LeftRow({ check }: { readonly check: ShareCheck }) {
   );
 }
 
+/** Drawn again only where something of this seller changed: a large pool has hundreds of cells. */
 function SellerRow(props: TableProps & { readonly seller: string }) {
   const { setup } = useBook().ledger;
-  const { seller, sheet, check, typed } = props;
+  const { seller, sheet, check, typed, onCell } = props;
   const name = sellerName(setup, seller);
   const lines = sheet.shared.lines[seller];
+  const locked = typed.locked[seller];
+  const units = check.products.map(({ product }) => unitsOf(lines, product));
+  const wrong = check.products.filter(({ product }) => props.errorOf(cellField(seller, product)));
+  const cells = useMemo(
+    () =>
+      check.products.map(({ product }, place) => (
+        <td class="number" key={product}>
+          <ShareCell
+            seller={seller}
+            product={product}
+            name={`${name}, ${productName(setup, product)}`}
+            shown={locked?.[product] ?? String(units[place] ?? 0)}
+            locked={locked?.[product] !== undefined}
+            wrong={wrong.some((one) => one.product === product)}
+            onCell={onCell}
+          />
+        </td>
+      )),
+    [units.join(), wrong.length, locked, name, setup, onCell],
+  );
   return (
     <tr>
       <th scope="row">
@@ -102,24 +126,7 @@ function SellerRow(props: TableProps & { readonly seller: string }) {
           <Weight {...props} name={name} />
         </span>
       </th>
-      {check.products.map(({ product }) => {
-        const text = typed.locked[seller]?.[product];
-        return (
-          <td class="number" key={product}>
-            <ShareCell
-              seller={seller}
-              product={product}
-              name={`${name}, ${productName(setup, product)}`}
-              shown={text ?? String(unitsOf(lines, product))}
-              locked={text !== undefined}
-              wrong={props.errorOf(cellField(seller, product)) !== undefined}
-              onCell={(who, what, said) =>
-                props.onTyped({ ...typed, locked: withCell(typed.locked, who, what, said) })
-              }
-            />
-          </td>
-        );
-      })}
+      {cells}
       <td class="number">{unitsText(sheet.shared.totals[seller] ?? 0)}</td>
     </tr>
   );

@@ -1,0 +1,38 @@
+import { byName } from '../../../base/name-order.ts';
+import { type SellerFairness, seasonFairness } from '../../../questions/share/season-fairness.ts';
+import { sellerName } from '../../../statements/account-name.ts';
+import { unitsText } from '../../../statements/money-text.ts';
+import { partsText } from '../../../statements/parts-text.ts';
+import { carriedSize, ofUnits } from '../../../statements/share-words.ts';
+import { useBook } from '../../book.ts';
+import { type Column, Table } from '../../parts/table.tsx';
+
+/** How all share-outs of the season together have treated each seller, in parts of a unit. */
+export function FairnessTable() {
+  const { ledger } = useBook();
+  const { sellers, worst } = seasonFairness(ledger);
+  if (sellers.length === 0) return null;
+  const name = ({ seller }: SellerFairness) => sellerName(ledger.setup, seller);
+  const columns: readonly Column<SellerFairness>[] = [
+    { head: 'Seller', cell: name },
+    { head: 'Credited', number: true, cell: (row) => unitsText(row.credited) },
+    { head: 'Due', number: true, cell: (row) => partsText(row.due.valueOf()) },
+    { head: 'So far', cell: (row) => carriedSize(row.carried.valueOf()) },
+  ];
+  return (
+    <section aria-labelledby="fairness">
+      <h2 id="fairness">All share-outs so far</h2>
+      <p>
+        Nobody is more than {ofUnits(partsText(worst))} from due. The next share-out makes up for
+        it, as far as whole units can.
+      </p>
+      <Table
+        caption="Out of pools, seller by seller"
+        hideCaption
+        rows={[...sellers].sort((a, b) => byName(name(a), name(b)))}
+        keyOf={(row) => row.seller}
+        columns={columns}
+      />
+    </section>
+  );
+}
