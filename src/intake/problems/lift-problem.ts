@@ -44,7 +44,7 @@ export function readLiftProblem(text: string): Outcome<LiftProblem, Finding> {
 }
 
 /** What a schema cannot say of a lift problem. */
-export function liftFault({ pool, sellers, steps }: LiftProblem): Finding | undefined {
+function liftFault({ pool, sellers, steps }: LiftProblem): Finding | undefined {
   if (pool === 0) return problemFinding('pool', pool, 'a pool with at least one unit');
   const seen = new Set<string>();
   for (const [at, { seller }] of sellers.entries()) {

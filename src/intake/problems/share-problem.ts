@@ -55,7 +55,7 @@ export function readShareProblem(text: string): Outcome<ShareProblem, Finding> {
 }
 
 /** What a schema cannot say of a share-out problem. */
-export function shareFault({ products, sellers }: ShareProblem): Finding | undefined {
+function shareFault({ products, sellers }: ShareProblem): Finding | undefined {
   const units = Object.values(products).reduce((sum, each) => sum + each, 0);
   if (units === 0) return problemFinding('products', products, 'a pool with at least one unit');
   const weights = sellers.reduce((sum, { weight }) => sum + weight, 0);

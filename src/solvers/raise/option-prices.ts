@@ -31,9 +31,10 @@ export interface Prices {
 
 /** Prices at which the bound is nearly lowest. */
 export function optionPrices(problem: PricedProblem): Prices {
+  const flat = flatOptions(problem);
   const atBonus = (bonus: number) => {
-    const of = (price: number) => relaxed(problem, price, bonus);
-    const { left, right } = lowestPoint(of, dearest(problem, bonus));
+    const of = (price: number) => relaxed(flat, price, bonus);
+    const { left, right } = lowestPoint(of, dearest(flat, bonus));
     // Between the two answers that meet there lies the one that costs just the capacity.
     const width = right.point.slope - left.point.slope;
     const part = width > 0 ? clamped(right.point.slope / width) : 0;
@@ -49,13 +50,44 @@ export function optionPrices(problem: PricedProblem): Prices {
   return { price: best.point.price, bonus: best.at };
 }
 
-/** A price at which no option is worth its cost. */
-function dearest({ groups }: PricedProblem, bonus: number): number {
-  let most = 1;
-  for (const group of groups) {
+/** All options one after the other, for the loops that go through them again and again. */
+interface FlatOptions {
+  readonly cost: Float64Array;
+  readonly gain: Float64Array;
+  readonly count: Float64Array;
+  /** Where each group ends. */
+  readonly ends: Int32Array;
+  readonly capacity: number;
+  readonly wanted: number;
+}
+
+function flatOptions({ groups, capacity, count: wanted }: PricedProblem): FlatOptions {
+  const size = groups.reduce((sum, group) => sum + group.length, 0);
+  const flat = {
+    cost: new Float64Array(size),
+    gain: new Float64Array(size),
+    count: new Float64Array(size),
+    ends: new Int32Array(groups.length),
+  };
+  let at = 0;
+  for (const [place, group] of groups.entries()) {
     for (const { cost, gain, count } of group) {
-      if (cost > 0) most = Math.max(most, (gain + bonus * count) / cost);
+      flat.cost[at] = cost;
+      flat.gain[at] = gain;
+      flat.count[at] = count;
+      at += 1;
     }
+    flat.ends[place] = at;
+  }
+  return { ...flat, capacity, wanted };
+}
+
+/** A price at which no option is worth its cost. */
+function dearest({ cost, gain, count }: FlatOptions, bonus: number): number {
+  let most = 1;
+  for (let at = 0; at < cost.length; at += 1) {
+    const units = cost[at] ?? 0;
+    if (units > 0) most = Math.max(most, ((gain[at] ?? 0) + bonus * (count[at] ?? 0)) / units);
   }
   return most;
 }
@@ -114,36 +146,41 @@ function lowestPoint<P extends Point>(of: (at: number) => P, end: number) {
     const floor = left.point.value + left.point.slope * (at - left.at);
     if (point.slope <= 0) left = { at, point };
     else right = { at, point };
-    if (point.value - floor <= NEAR) break;
+    if (point.value - floor <= NEAR_ENOUGH) break;
   }
   return { left, right };
 }
 
 const TURNS = 60;
-/** In gains, which are whole: nearer to the lowest point the bound rules out nothing more. */
+/** In gains, which are whole: nearer to the lowest point the bound rules out hardly more. */
+const NEAR_ENOUGH = 0.2;
+/** Of whole gains: what is left out for being worse is worse by more than this. */
 const NEAR = 0.01;
 /** Sums of a few hundred numbers in floating point stay nearer than this part of the largest. */
 const ROUNDING = 1e-13;
 /** Of counts: what rounding leaves of a slope that is 0. */
 const BARELY = 1e-6;
 
-function relaxed(problem: PricedProblem, price: number, bonus: number) {
-  let value = price * problem.capacity - bonus * problem.count;
-  let cost = 0;
-  let count = 0;
-  for (const group of problem.groups) {
-    let best: PricedOption | undefined;
+/** The bound at two prices, and its slope towards a higher price of cost. */
+function relaxed(flat: FlatOptions, price: number, bonus: number) {
+  const { cost, gain, count, ends } = flat;
+  let value = price * flat.capacity - bonus * flat.wanted;
+  let costs = 0;
+  let counts = 0;
+  let at = 0;
+  for (let group = 0; group < ends.length; group += 1) {
+    const end = ends[group] ?? 0;
     let most = Number.NEGATIVE_INFINITY;
-    for (const option of group) {
-      const gain = option.gain + bonus * option.count - price * option.cost;
-      if (gain <= most) continue;
-      most = gain;
-      best = option;
+    let best = at;
+    for (; at < end; at += 1) {
+      const worth = (gain[at] ?? 0) + bonus * (count[at] ?? 0) - price * (cost[at] ?? 0);
+      if (worth <= most) continue;
+      most = worth;
+      best = at;
     }
-    if (best === undefined) continue;
     value += most;
-    cost += best.cost;
-    count += best.count;
+    costs += cost[best] ?? 0;
+    counts += count[best] ?? 0;
   }
-  return { value, slope: problem.capacity - cost, count };
+  return { value, slope: flat.capacity - costs, count: counts };
 }

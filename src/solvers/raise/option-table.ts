@@ -78,27 +78,27 @@ export class OptionTable {
       }
       alive.unshift(before);
     }
-    let best = new Map<number, readonly number[]>([[0, []]]);
+    let best = new Map<number, Chain | undefined>([[0, undefined]]);
     for (const group of this.groups.keys()) {
-      const next = new Map<number, readonly number[]>();
+      const next = new Map<number, Chain | undefined>();
       for (const cost of alive[group + 1] ?? [])
         next.set(cost, this.bestStep(group, cost, best, better));
       best = next;
     }
-    return costs.map((cost) => ({ cost, options: best.get(cost) ?? [] }));
+    return costs.map((cost) => ({ cost, options: optionsOf(best.get(cost)) }));
   }
 
   private bestStep(
     group: number,
     cost: number,
-    before: ReadonlyMap<number, readonly number[]>,
+    before: ReadonlyMap<number, Chain | undefined>,
     better: Better,
-  ): readonly number[] {
-    let best: readonly number[] | undefined;
+  ): Chain {
+    let best: Chain | undefined;
     for (const option of this.lastSteps(group, cost)) {
       const paid = this.groups[group]?.[option]?.cost ?? 0;
-      const options = [...(before.get(cost - paid) ?? []), option];
-      if (best === undefined || better(options, best) > 0) best = options;
+      const chain = { option, before: before.get(cost - paid) };
+      if (best === undefined || better(optionsOf(chain), optionsOf(best)) > 0) best = chain;
     }
     assert(best !== undefined, 'every cost that is alive was reached by an option');
     return best;
@@ -108,22 +108,39 @@ export class OptionTable {
   private lastSteps(group: number, cost: number): number[] {
     const before = this.rows[group] ?? NOTHING;
     const gain = this.rows[group + 1]?.[cost] ?? NEVER;
-    const options = this.groups[group] ?? [];
-    return [...options.keys()].filter((place) => {
-      const option = options[place];
-      if (option === undefined || option.cost > cost) return false;
-      return (before[cost - option.cost] ?? NEVER) + option.gain === gain;
-    });
+    const steps: number[] = [];
+    for (const [place, option] of (this.groups[group] ?? []).entries()) {
+      if (option.cost > cost) continue;
+      if ((before[cost - option.cost] ?? NEVER) + option.gain === gain) steps.push(place);
+    }
+    return steps;
   }
 }
 
+/** The options chosen so far, the latest first. */
+interface Chain {
+  readonly option: number;
+  readonly before: Chain | undefined;
+}
+
+function optionsOf(chain: Chain | undefined): number[] {
+  const options: number[] = [];
+  for (let at = chain; at !== undefined; at = at.before) options.push(at.option);
+  return options.reverse();
+}
+
+/** The row after one more group. A group with nothing to choose changes nothing. */
 function afterGroup(
   before: Float64Array,
   group: readonly Option[],
   capacity: number,
 ): Float64Array {
-  const after = new Float64Array(capacity + 1).fill(NEVER);
-  for (const { cost, gain } of group) raise(after, before, cost, gain);
+  const [first, ...others] = group;
+  const staysAsItIs = first?.cost === 0 && first.gain === 0;
+  const within = before.length > capacity + 1 ? before.subarray(0, capacity + 1) : before;
+  if (staysAsItIs && others.length === 0) return within;
+  const after = staysAsItIs ? within.slice() : new Float64Array(within.length).fill(NEVER);
+  for (const { cost, gain } of staysAsItIs ? others : group) raise(after, within, cost, gain);
   return after;
 }
 

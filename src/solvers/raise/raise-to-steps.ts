@@ -74,6 +74,11 @@ class Raising {
   private readonly goalGain: number;
   /** What gains are multiplied by in the tables, so that leaving the floor can be counted too. */
   private readonly scale: number;
+  /** Heights of the steps, from the lowest, and what those up to each are worth together. */
+  private readonly marks: Float64Array;
+  private readonly worths: Float64Array;
+  /** Options from the ground, by place of the tables: those above a floor keep them. */
+  private readonly groundGroups: readonly (readonly PricedOption[])[];
   /** Places of the members in the order of the tables: those that no floor can reach come first. */
   private readonly order: readonly number[];
   private readonly highs: number;
@@ -94,6 +99,11 @@ class Raising {
     assert(worth <= WORTH_MOST, 'worths stay exact');
     this.goalGain = worth * problem.members.length + 1;
     this.scale = problem.members.length + 1;
+    const sorted = problem.steps.toSorted((a, b) => a.height - b.height);
+    this.marks = Float64Array.from(sorted, (step) => step.height);
+    this.worths = Float64Array.from(sorted, (_, at) =>
+      sum(sorted.slice(0, at + 1).map((step) => step.worth)),
+    );
     const level = waterLevel(
       problem.members.map(({ height }) => height),
       problem.pool,
@@ -102,6 +112,10 @@ class Raising {
     const high = places.filter((place) => this.memberAt(place).height > level);
     this.order = [...high, ...places.filter((place) => this.memberAt(place).height <= level)];
     this.highs = high.length;
+    this.groundGroups = this.order.map((place) => {
+      const member = this.memberAt(place);
+      return this.options(member, member.height);
+    });
     const ground = this.standingOn(0);
     assert(ground !== undefined, 'nobody needs to be raised to nothing');
     this.useful = Math.min(
@@ -122,7 +136,7 @@ class Raising {
    */
   private bestFrom(ground: OnFloor) {
     const { bound, losses, blur } = boundAt(this.knapsack(ground), this.prices);
-    const sorted = losses.flat().sort((a, b) => a - b);
+    const sorted = Float64Array.from(losses.flat()).sort();
     let spare = sorted[Math.floor(FIRST_LOOK * this.order.length)] ?? Number.POSITIVE_INFINITY;
     for (;;) {
       const groups = cheapOptions(ground.groups, losses, spare + blur);
@@ -239,7 +253,11 @@ class Raising {
       goals: members.filter((member, at) => isAtGoal(member, heights[at] ?? 0)).length,
       worth: sum(heights.map((height) => this.worthAt(height))),
       left,
-      groups: members.map((member, at) => this.options(member, heights[at] ?? 0)),
+      groups: members.map((member, at) =>
+        heights[at] === member.height
+          ? (this.groundGroups[at] ?? [])
+          : this.options(member, heights[at] ?? 0),
+      ),
     };
   }
 
@@ -264,9 +282,7 @@ class Raising {
 
   /** Marks above a height within reach that gain something, nearest first; before them: none. */
   private options(member: Member, height: number): PricedOption[] {
-    const marks = this.problem.steps.map((step) => step.height);
-    if (member.goal !== undefined) marks.push(member.goal);
-    marks.sort((a, b) => a - b);
+    const marks = member.goal === undefined ? this.marks : withMark(this.marks, member.goal);
     const options: PricedOption[] = [{ cost: 0, gain: 0, count: 0 }];
     const now = this.worthAt(height);
     for (const mark of marks) {
@@ -281,9 +297,9 @@ class Raising {
   }
 
   private worthAt(height: number): number {
-    let worth = 0;
-    for (const step of this.problem.steps) if (step.height <= height) worth += step.worth;
-    return worth;
+    let at = this.marks.length - 1;
+    while (at >= 0 && (this.marks[at] ?? 0) > height) at -= 1;
+    return this.worths[at] ?? 0;
   }
 
   private memberAt(place: number): Member {
@@ -295,6 +311,14 @@ class Raising {
 
 /** High members stand on no floor. */
 const NO_FLOOR = -1;
+
+/** Sorted marks with one more among them. */
+function withMark(marks: Float64Array, mark: number): Float64Array {
+  const all = new Float64Array(marks.length + 1);
+  all.set(marks);
+  all[marks.length] = mark;
+  return all.sort();
+}
 
 function isAtGoal({ goal }: Member, height: number): boolean {
   return goal !== undefined && height >= goal;
