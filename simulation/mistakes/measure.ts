@@ -21,6 +21,7 @@ export interface Outcome {
   /** False where the observation shows only one of two mistakes: nobody could find the other. */
   readonly isShown: boolean;
   readonly explained: Explained;
+  readonly observed: readonly ObservedAccount[];
   /** The book with the mistake in it. */
   readonly book: Ledger;
 }
@@ -81,7 +82,7 @@ function* outcomes(
       between === undefined ||
       (showsIn(observed.value, truth, between) && showsIn(observed.value, between, book));
     const place = placeOfTruth(truth, records, explained);
-    yield { ...about, level, book, explained, isShown, place };
+    yield { ...about, level, book, observed: observed.value, explained, isShown, place };
   }
 }
 
