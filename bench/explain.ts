@@ -1,7 +1,7 @@
 /**
  * How long explain takes on seasons of 500, 5,000 and 50,000 records: one mistake, two and three at
  * once, with everything looked at, and with the stockroom alone. Preparation is included: the book
- * is folded already, as it is in the app. The best of some runs, so that a busy machine counts less.
+ * is folded already, as it is in the app. The best of some runs: a busy machine counts less.
  *
  * `node bench/explain.ts [RECORDS…]`; goals at 5,000 records: 60 ms, 150 ms and 3 s, and 60 ms is
  * also held against JSON.parse of the same book, the peer that moves with the machine.

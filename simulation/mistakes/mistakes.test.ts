@@ -24,7 +24,7 @@ function mendsOf(book: Ledger, edits: readonly Edit[]): BookRecord[] {
   return recordsOfEdits(edits, book, () => written.next().value);
 }
 
-/** What the auditor, who shares no code with the ledger, still finds different from what was seen. */
+/** What the auditor, who shares no code with the ledger, still finds other than what was seen. */
 function leftByAuditor({ book, observed }: Outcome, mends: readonly BookRecord[]): string[] {
   const { stock, money, credit } = audit([...book.standing.records(), ...mends]);
   return observed.flatMap(({ ledger, account, amounts }) => {

@@ -40,7 +40,7 @@ function accountsOf(ledger: Ledger): string[] {
   );
 }
 
-/** Accounts that somebody outside the book can tell: families, neighbours, supplier, bank, pools. */
+/** Accounts that somebody outside the book can tell: families, neighbours, supplier, bank. */
 function isOutside(name: string): boolean {
   return /^(?:stock:(?:seller|neighbour):|money:(?:owed:|bank|cashbox|cards|supplier))/.test(name);
 }

@@ -8,8 +8,8 @@ import { Device, type Saying } from '../device.ts';
 /**
  * A season as it really goes, without a mistake in it: orders are handed in, goods come in cases,
  * go out as ordered and again week by week, stalls take what they sell, families pay what they owe.
- * Mistakes are planted in copies of it. The same seed gives the same season: every third with orders
- * and counts, every third without counts, every third with neither.
+ * Mistakes are planted in copies of it. The same seed gives the same season: every third with
+ * orders and counts, every third without counts, every third with neither.
  * @param size how many times a small group's families, and what they do
  */
 export function trueSeason(seed: number, size = 1): BookRecord[] {
@@ -29,7 +29,7 @@ interface Papers {
 
 const FIRST_DAY = '2027-02-01';
 const WEEKS = 8;
-const NAMES = ['Zoë', 'Nuño', 'Mei', 'Tobi', 'Inés', 'Réka', 'Jun', 'Ada', 'Petr', 'Rui', 'Otto'];
+const NAMES = ['Zoë', 'Nuño', 'Mei', 'Tobi', 'Inés', 'Réka', 'Jun', 'Ada', 'Petr', 'Rui'];
 
 class TrueSeason {
   readonly records: BookRecord[] = [];

@@ -1,6 +1,7 @@
 import { addDays } from '../../base/day.ts';
 import type { Lines } from '../../records/fields.ts';
-import type { MovementKind, MovementRecord, RecordOf } from '../../records/record.ts';
+import type { MovementKind, RecordOf } from '../../records/record.ts';
+import { asMovement } from './as-record.ts';
 import { errorModel } from './error-model.ts';
 import type { Habits } from './habits.ts';
 import type { Taking } from './hypothesis.ts';
@@ -81,8 +82,7 @@ export class Adding {
   /** @param because a record of the book that makes the missing one likely */
   add<K extends MovementKind>(kind: K, says: Says<K>, chance: number, because?: string): void {
     const date = says.date ?? this.day;
-    // The kind and its fields came in as a pair; the compiler cannot follow it through a spread.
-    const adds = { id: '', at: '', by: '', kind, ...says, date } as unknown as MovementRecord;
+    const adds = asMovement({ id: '', at: '', by: '', kind, ...says, date });
     const hypothesis = { sort: 'missing', chance, adds } as const;
     const effect = this.situation.effects.whole(adds);
     this.#taking.take(effect, 1, because === undefined ? hypothesis : { ...hypothesis, because });

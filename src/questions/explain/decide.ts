@@ -8,7 +8,7 @@ import type { Situation } from './situation.ts';
 export interface Look {
   /** `ledger:account`, as in an observation. */
   readonly account: string;
-  /** `tells-apart`: not looked at yet, and the explanations differ in it; else what to count again. */
+  /** `tells-apart`: not looked at yet, and the explanations differ in it; else to count again. */
   readonly why: 'tells-apart' | 'count-again';
   /** What to look at there, where it is goods; no products where it is money. */
   readonly products: readonly string[];

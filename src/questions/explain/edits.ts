@@ -1,5 +1,6 @@
 import type { Ledger } from '../../ledger/ledger.ts';
 import { type BookRecord, isMovement, type MovementRecord } from '../../records/record.ts';
+import { asRecord } from './as-record.ts';
 import { type Hypothesis, outcomeOf } from './hypothesis.ts';
 
 /** One step of putting a book right; the shape that the command line gives out. */
@@ -43,15 +44,14 @@ export function recordsOfEdits(
 ): BookRecord[] {
   const records: BookRecord[] = [];
   for (const edit of edits) {
-    // What an edit says was read off records of this book; the compiler cannot follow it here.
-    if (edit.op === 'add') records.push({ ...write(), ...edit.record } as unknown as BookRecord);
+    if (edit.op === 'add') records.push(asRecord({ ...write(), ...edit.record }));
     else if (edit.op === 'void') {
       records.push({ ...write(), kind: 'void', voids: edit.record, reason: REASON });
     } else {
       const record = ledger.standing.get(edit.record);
       if (record === undefined || !isMovement(record)) continue;
       const says = { ...record, ...edit.fields, ...write(), replaces: record.id };
-      records.push(says as unknown as BookRecord);
+      records.push(asRecord(says));
     }
   }
   return records;

@@ -1,4 +1,5 @@
-import type { MovementRecord } from '../../records/record.ts';
+import type { MovementRecord, RecordOf } from '../../records/record.ts';
+import { asMovement } from './as-record.ts';
 
 /**
  * The keyed numbers of a movement, each with the way to it. What a movement posts is linear in
@@ -29,25 +30,12 @@ export function numberFields(record: MovementRecord): NumberField[] {
     case 'gift':
     case 'found':
       return goodsFields('lines', record.lines);
-    case 'online': {
-      const lines = record.sent === 'post' ? goodsFields('lines', record.lines) : [];
-      return [...lines, { part: 'paid', value: record.paid }];
-    }
+    case 'online':
+      return onlineFields(record);
     case 'stall-close':
-      return [
-        ...goodsFields('out', record.out),
-        ...goodsFields('back', record.back),
-        ...goodsFields('damaged', record.damaged),
-        { part: 'cash', value: record.cash },
-        { part: 'float', value: record.float },
-        { part: 'cards', value: record.cards },
-        { part: 'cheques', value: record.cheques },
-        ...(record.paidout === undefined ? [] : [{ part: 'paidout', value: record.paidout }]),
-      ];
+      return stallFields(record);
     case 'shareout':
-      return Object.entries(record.lines).flatMap(([seller, lines]) =>
-        goodsFields('lines', lines).map((field) => ({ ...field, seller })),
-      );
+      return shareoutFields(record);
     case 'payment':
     case 'refund':
     case 'deposit':
@@ -55,17 +43,12 @@ export function numberFields(record: MovementRecord): NumberField[] {
     case 'bank-fee':
       return [{ part: 'cents', value: record.cents }];
     case 'card-settle':
-      return [
-        { part: 'cents', value: record.cents },
-        { part: 'fee', value: record.fee },
-      ];
+      return [...moneyField('cents', record.cents), ...moneyField('fee', record.fee)];
     case 'bounced':
     case 'debit-returned':
-      return record.fee === undefined ? [] : [{ part: 'fee', value: record.fee }];
+      return moneyField('fee', record.fee);
     case 'loss':
-      return record.lines === undefined
-        ? [{ part: 'cents', value: record.cents ?? 0 }]
-        : goodsFields('lines', record.lines);
+      return [...goodsFields('lines', record.lines), ...moneyField('cents', record.cents)];
     case 'settle':
       return [{ part: 'proceeds', value: record.proceeds }];
     case 'order':
@@ -74,6 +57,34 @@ export function numberFields(record: MovementRecord): NumberField[] {
     case 'count':
       return [];
   }
+}
+
+function moneyField(part: string, value: number | undefined): NumberField[] {
+  return value === undefined ? [] : [{ part, value }];
+}
+
+function onlineFields(record: RecordOf<'online'>): NumberField[] {
+  const lines = record.sent === 'post' ? goodsFields('lines', record.lines) : [];
+  return [...lines, { part: 'paid', value: record.paid }];
+}
+
+function stallFields(record: RecordOf<'stall-close'>): NumberField[] {
+  return [
+    ...goodsFields('out', record.out),
+    ...goodsFields('back', record.back),
+    ...goodsFields('damaged', record.damaged),
+    { part: 'cash', value: record.cash },
+    { part: 'float', value: record.float },
+    { part: 'cards', value: record.cards },
+    { part: 'cheques', value: record.cheques },
+    ...moneyField('paidout', record.paidout),
+  ];
+}
+
+function shareoutFields(record: RecordOf<'shareout'>): NumberField[] {
+  return Object.entries(record.lines).flatMap(([seller, lines]) =>
+    goodsFields('lines', lines).map((field) => ({ ...field, seller })),
+  );
 }
 
 function goodsFields(part: string, goods: Goods | undefined): NumberField[] {
@@ -119,5 +130,5 @@ export function withoutNumbers(record: MovementRecord): MovementRecord {
     if (part in blank) blank[part] = 0;
   }
   if ('proceeds' in blank) blank.proceeds = 0;
-  return blank as unknown as MovementRecord;
+  return asMovement(blank);
 }

@@ -1,6 +1,7 @@
 import { canonicalText } from '../../base/canonical-text.ts';
 import { daysBetween } from '../../base/day.ts';
 import { byWritten, isMovement, type MovementRecord } from '../../records/record.ts';
+import { asMovement } from './as-record.ts';
 import { errorModel } from './error-model.ts';
 import type { Taking } from './hypothesis.ts';
 import type { Situation } from './situation.ts';
@@ -91,7 +92,7 @@ function changedWrongly(situation: Situation, taking: Taking): void {
   for (const record of situation.entries) {
     const before = record.replaces === undefined ? undefined : standing.get(record.replaces);
     if (before === undefined || !isMovement(before)) continue;
-    const becomes = { ...before, id: record.id, replaces: record.replaces } as MovementRecord;
+    const becomes = asMovement({ ...before, id: record.id, replaces: record.replaces });
     const effect = situation.effects.change(record, becomes);
     taking.take(effect, 1, { sort: 'edited-wrongly', chance: edited, record, becomes });
   }

@@ -179,7 +179,7 @@ class NameLook {
     return isGoodsSeen ? hotProducts : products;
   }
 
-  /** True where the goods of a unit differ somewhere; where nobody saw them, where its price does. */
+  /** True where the goods of a unit differ somewhere; where nobody saw them, its price. */
   #isProductInDoubt(record: MovementRecord, field: NumberField): boolean {
     const unit = this.#situation.effects.unit(record, field);
     const known = this.#inDoubt.get(unit);

@@ -1,5 +1,5 @@
 import { addDays } from '../../base/day.ts';
-import type { MovementRecord } from '../../records/record.ts';
+import type { MovementRecord, RecordOf } from '../../records/record.ts';
 import { errorModel, type Sort } from './error-model.ts';
 import type { Taking } from './hypothesis.ts';
 import { numberFields } from './number-fields.ts';
@@ -23,33 +23,12 @@ const GOODS: ReadonlySet<string> = new Set(['handover', 'return', 'pass', 'swap-
 
 type Way = readonly [sort: Sort, becomes: MovementRecord];
 
+/** What a record may have been instead, where its names and numbers are right. */
 function otherWays(record: MovementRecord, situation: Situation): Way[] {
   switch (record.kind) {
-    case 'handover':
-    case 'return':
-      return goodsWays(record);
-    case 'swap-in':
-      return [['wrong-way', { ...record, kind: 'swap-out' }]];
-    case 'swap-out':
-      return [['wrong-way', { ...record, kind: 'swap-in' }]];
-    case 'delivery':
-      return [...situation.ledger.setup.neighbours.keys()].map((neighbour) => [
-        'wrong-way',
-        {
-          ...bare(record, ['depot', 'lots', 'short']),
-          kind: 'swap-in',
-          neighbour,
-        } as MovementRecord,
-      ]);
-    case 'pass':
-      return [['wrong-way', { ...record, from: record.to, to: record.from }]];
     case 'payment':
-      return [
-        ...otherTenders(record),
-        ['wrong-way', { ...bare(record, ['receipt']), kind: 'refund' } as MovementRecord],
-      ];
     case 'refund':
-      return [...otherTenders(record), ['wrong-way', { ...record, kind: 'payment' }]];
+      return moneyWays(record);
     case 'gift': {
       const from = record.from === 'supplier' ? 'stockroom' : 'supplier';
       return [['wrong-source', { ...record, from }]];
@@ -60,38 +39,65 @@ function otherWays(record: MovementRecord, situation: Situation): Way[] {
       return [['wrong-source', { ...record, to: record.to === 'bank' ? 'supplier' : 'bank' }]];
     case 'bounced':
       return [['wrong-source', { ...record, charge: record.charge !== true }]];
+    case 'stall-close':
+      return stallWays(record);
+    default:
+      return goodsWays(record, situation);
+  }
+}
+
+function goodsWays(record: MovementRecord, situation: Situation): Way[] {
+  switch (record.kind) {
+    case 'handover': {
+      const { seller, lines } = record;
+      return [['wrong-way', { ...written(record), kind: 'return', seller, lines }]];
+    }
+    case 'return':
+      return [['wrong-way', { ...record, kind: 'handover' }]];
+    case 'swap-in':
+      return [['wrong-way', { ...record, kind: 'swap-out' }]];
+    case 'swap-out':
+      return [['wrong-way', { ...record, kind: 'swap-in' }]];
+    case 'pass':
+      return [['wrong-way', { ...record, from: record.to, to: record.from }]];
     case 'found':
       return [['wrong-way', { ...record, kind: 'loss' }]];
-    case 'loss':
-      return record.lines === undefined
-        ? []
-        : [['wrong-way', { ...record, kind: 'found', lines: record.lines } as MovementRecord]];
-    case 'stall-close':
-      return [
-        [
-          'wrong-way',
-          { ...record, cash: record.cards + record.float, cards: record.cash - record.float },
-        ],
-        ['wrong-tender', { ...record, cheques: record.cards, cards: record.cheques }],
-      ].filter(([, becomes]) => (becomes as { cards: number }).cards >= 0) as unknown as Way[];
+    case 'loss': {
+      const { lines, reason } = record;
+      if (lines === undefined) return [];
+      return [['wrong-way', { ...written(record), kind: 'found', lines, reason }]];
+    }
+    case 'delivery': {
+      const neighbours = [...situation.ledger.setup.neighbours.keys()];
+      const says = { ...written(record), kind: 'swap-in', lines: record.lines } as const;
+      return neighbours.map((neighbour): Way => ['wrong-way', { ...says, neighbour }]);
+    }
     default:
       return [];
   }
 }
 
-function goodsWays(record: MovementRecord & { kind: 'handover' | 'return' }): Way[] {
-  if (record.kind === 'return') return [['wrong-way', { ...record, kind: 'handover' }]];
-  return [['wrong-way', { ...bare(record, ['slip']), kind: 'return' } as MovementRecord]];
+/** What every record has, for one that becomes another kind. */
+function written({ id, at, by, date }: MovementRecord) {
+  return { id, at, by, date };
 }
 
-/** The record without fields that its other kind does not have. */
-function bare(record: MovementRecord, fields: readonly string[]): object {
-  return Object.fromEntries(Object.entries(record).filter(([field]) => !fields.includes(field)));
+function moneyWays(record: RecordOf<'payment'> | RecordOf<'refund'>): Way[] {
+  const { seller, tender, cents } = record;
+  const kind = record.kind === 'payment' ? 'refund' : 'payment';
+  const others = (['cash', 'cheque', 'card'] as const).filter((each) => each !== tender);
+  return [
+    ...others.map((other): Way => ['wrong-tender', { ...record, tender: other }]),
+    ['wrong-way', { ...written(record), kind, seller, tender, cents }],
+  ];
 }
 
-function otherTenders(record: MovementRecord & { kind: 'payment' | 'refund' }): Way[] {
-  const tenders = (['cash', 'cheque', 'card'] as const).filter((each) => each !== record.tender);
-  return tenders.map((tender) => ['wrong-tender', { ...record, tender }]);
+/** Cash and cards, or cards and cheques, stand in each other's place. */
+function stallWays(record: RecordOf<'stall-close'>): Way[] {
+  const { cash, float, cards, cheques } = record;
+  const ways: Way[] = [['wrong-tender', { ...record, cheques: cards, cards: cheques }]];
+  if (cash < float) return ways;
+  return [...ways, ['wrong-tender', { ...record, cash: cards + float, cards: cash - float }]];
 }
 
 /**
