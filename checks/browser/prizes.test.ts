@@ -37,8 +37,8 @@ describe('prizes and the report for a host shop', () => {
     await expect
       .poll(async () => (await recordsOf(app, 'choice')).at(-1))
       .toMatchObject({ seller: 'bia', level: 'patch', choice: 'none' });
-    await patch.selectOption('gets it');
     const choice = (await recordsOf(app, 'choice')).at(-1);
+    await patch.selectOption('gets it');
     await expect.poll(async () => (await recordsOf(app, 'void')).at(-1)?.voids).toBe(choice?.id);
   });
 

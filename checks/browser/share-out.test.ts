@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { RecordOf } from '../../src/records/record.ts';
 import { recordsOf, sendRecords } from './book-records.ts';
 import { axeFindings, type OpenedApp, openApp, PHONE, reflowAt320, WIDE } from './harness.ts';
 import { keyOn, tabTo } from './keyboard.ts';
@@ -12,6 +13,15 @@ function given(lines: Shares): Record<string, number> {
     for (const product in seller) units[product] = (units[product] ?? 0) + (seller[product] ?? 0);
   }
   return units;
+}
+
+/** The last share-out, once the server has it for this pool. */
+async function arrived(app: OpenedApp, pool: string): Promise<RecordOf<'shareout'>> {
+  const last = async () => (await recordsOf(app, 'shareout')).at(-1);
+  await expect.poll(async () => (await last())?.pool).toBe(pool);
+  const shareout = await last();
+  if (shareout === undefined) throw new Error('It was there before.');
+  return shareout;
 }
 
 const SOLD = {
@@ -93,9 +103,9 @@ describe('a large pool on a phone, by keyboard', () => {
     const { page } = app;
     await keyOn(page, 'button', 'Save the share-out');
     await page.getByText('0 units not yet shared').waitFor();
-    const [shareout] = (await recordsOf(app, 'shareout')).slice(-1);
-    expect(given(shareout?.lines ?? {})).toEqual(SOLD);
-    expect(shareout?.lines.bia?.honey).toBe(4);
+    const shareout = await arrived(app, 'stall:quay');
+    expect(given(shareout.lines)).toEqual(SOLD);
+    expect(shareout.lines.bia?.honey).toBe(4);
     expect(app.complaints).toEqual([]);
   });
 });
@@ -132,12 +142,11 @@ describe('pools that are no stall’s, and lifts', () => {
     await page.getByLabel('Evenly').check();
     await page.getByRole('button', { name: 'Save the share-out' }).click();
     await page.getByText('0 units not yet shared').waitFor();
-    const [shareout] = (await recordsOf(app, 'shareout')).slice(-1);
-    expect(shareout?.pool).toBe('post');
-    expect(given(shareout?.lines ?? {})).toEqual({ honey: 3, jam: 2 });
+    const shareout = await arrived(app, 'post');
+    expect(given(shareout.lines)).toEqual({ honey: 3, jam: 2 });
   });
 
-  it('a lift says what it and an even share reach, follows the worths, and is a share-out', async () => {
+  it('a lift says what it and an even share reach, and is a share-out', async () => {
     const { page } = app;
     await app.goto('/stalls/garden-0327');
     await page.getByRole('link', { name: 'Lift to goals and prize steps instead' }).click();
@@ -153,9 +162,9 @@ describe('pools that are no stall’s, and lifts', () => {
     expect((await reflowAt320(page)).overflow).toBe(0);
     await page.getByRole('button', { name: 'Save this share-out' }).click();
     await page.getByText('Nothing to lift.').waitFor();
-    const [shareout] = (await recordsOf(app, 'shareout')).slice(-1);
-    expect(shareout).toMatchObject({ pool: 'stall:garden-0327', date: '2027-03-27' });
-    const units = Object.values(given(shareout?.lines ?? {}));
+    const shareout = await arrived(app, 'stall:garden-0327');
+    expect(shareout).toMatchObject({ date: '2027-03-27', note: 'Lifted to goals and prize steps' });
+    const units = Object.values(given(shareout.lines));
     expect(units.reduce((sum, each) => sum + each, 0)).toBe(57);
   });
 
@@ -166,12 +175,12 @@ describe('pools that are no stall’s, and lifts', () => {
     await box.uncheck();
     await page.getByRole('button', { name: 'Save the sharing rule' }).click();
     await page.getByText('lifts are not switched on').waitFor();
-    const season = (await recordsOf(app, 'season')).at(-1);
-    expect(season).toMatchObject({
+    const saved = async () => (await recordsOf(app, 'season')).at(-1);
+    await expect.poll(saved).toMatchObject({
       group: 'Wrenfield Young Rowers',
       sharing: { weights: 'minutes', method: 'remainder', lift: false },
     });
-    const { id: replaces = '', at: _at, by: _by, ...said } = season ?? {};
+    const { id: replaces = '', at: _at, by: _by, ...said } = (await saved()) ?? {};
     await sendRecords(app, { ...said, sharing: { lift: true }, replaces });
     await app.goto('/set-up/sharing');
     await page.getByText('They count from the next season.').waitFor();

@@ -115,7 +115,8 @@ describe('a stall is settled and shared out', () => {
     expect(Math.abs(ada - 3.5)).toBeLessThanOrEqual(1.5);
     await page.getByRole('button', { name: 'Save the share-out' }).click();
     await page.getByText('0 units not yet shared').waitFor();
-    expect((await recordsOf(app, 'shareout')).at(-1)).toMatchObject({
+    const last = async () => (await recordsOf(app, 'shareout')).at(-1);
+    await expect.poll(last).toMatchObject({
       pool: 'stall:quay',
       lines: { ada: { honey: ada }, tobi: { honey: 7 - ada } },
     });

@@ -20,7 +20,7 @@ export interface SellerPrizes {
   readonly seller: string;
   /** Units of credit in the book, all products together; never below 0. */
   readonly credited: number;
-  /** Of these, what nothing in the book can still take back by itself; what is ordered counts on it. */
+  /** Of these, what the book itself does not doubt; what is ordered counts on it. */
   readonly confirmed: number;
   readonly pending: PendingCredit;
   /** Ids of the steps that all credit in the book earns, lowest first. */

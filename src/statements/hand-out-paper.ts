@@ -1,7 +1,7 @@
 import type { Ledger } from '../ledger/ledger.ts';
 import { type HandOut, type HandOutPrize, handOutList } from '../questions/hand-out-list.ts';
 import { prizes } from '../questions/prizes.ts';
-import type { Block, Paper } from './paper.ts';
+import type { Block, Column, Paper } from './paper.ts';
 import { type PaperContext, PaperTexts } from './paper-frame.ts';
 import { userText } from './user-text.ts';
 import { prizeWordsEn } from './words-prizes-en.ts';
@@ -18,18 +18,7 @@ export function handOutPaper(ledger: Ledger, context: PaperContext): Paper {
   const sure = rowsOf(list, (prize) => !prize.notReached);
   const sellers = list.filter((one) => one.prizes.some((prize) => !prize.notReached)).length;
   const decide = rowsOf(list, (prize) => prize.notReached);
-  const names = [
-    { head: words.seller, shows: 'text' },
-    { head: prizeWordsEn.order.prize, shows: 'text' },
-  ] as const;
-  const toDecide: readonly Block[] =
-    decide.length === 0
-      ? []
-      : [
-          { block: 'heading', text: said.decide },
-          { block: 'words', text: said.decideWhy },
-          { block: 'table', columns: names, rows: decide },
-        ];
+  const names = namesOf(texts);
   return {
     ...texts.frame(said.title, `hand-out-list-${context.asAt}`),
     facts: [{ label: words.asAt, value: texts.asAt }],
@@ -45,13 +34,30 @@ export function handOutPaper(ledger: Ledger, context: PaperContext): Paper {
         ],
         rows: sure.map((row) => [...row, '', '']),
       },
-      ...toDecide,
+      ...toDecide(decide, names),
       {
         block: 'signatures',
         places: [{ label: said.signer, lines: [words.signName, words.signature, words.signDay] }],
       },
     ],
   };
+}
+
+function namesOf({ words }: PaperTexts): readonly Column[] {
+  return [
+    { head: words.seller, shows: 'text' },
+    { head: prizeWordsEn.order.prize, shows: 'text' },
+  ];
+}
+
+function toDecide(rows: readonly string[][], columns: readonly Column[]): readonly Block[] {
+  const { decide, decideWhy } = prizeWordsEn.handOut;
+  if (rows.length === 0) return [];
+  return [
+    { block: 'heading', text: decide },
+    { block: 'words', text: decideWhy },
+    { block: 'table', columns, rows },
+  ];
 }
 
 function rowsOf(list: readonly HandOut[], keep: (prize: HandOutPrize) => boolean): string[][] {

@@ -1,8 +1,8 @@
 import { done, type Outcome, refused } from '../base/outcome.ts';
 import type { Ledger } from '../ledger/ledger.ts';
-import { hostReport } from '../questions/host-report.ts';
+import { type HostReport, hostReport } from '../questions/host-report.ts';
 import { hoursText } from './hours-text.ts';
-import type { Paper } from './paper.ts';
+import type { Paper, TableBlock } from './paper.ts';
 import { type PaperContext, PaperTexts } from './paper-frame.ts';
 import { stallTimeText } from './stall-time-text.ts';
 import { userText } from './user-text.ts';
@@ -22,47 +22,62 @@ export function hostReportPaper(
   const name = userText(ledger.setup.hosts.get(host)?.name ?? host);
   const settled = report.stalls.filter((stall) => stall.settled).length;
   const sums = [texts.units(report.units), texts.money(report.value)] as const;
+  const lead = said.lead(texts.units(settled), hoursText(report.minutes), ...sums);
   return done({
     ...texts.frame(said.title(name), `host-${host}`),
     facts: [{ label: words.asAt, value: texts.asAt }],
     blocks: [
-      {
-        block: 'lead',
-        text: said.lead(texts.units(settled), hoursText(report.minutes), ...sums),
-      },
+      { block: 'lead', text: lead },
       { block: 'words', text: said.thanks },
       { block: 'heading', text: said.stalls },
-      {
-        block: 'table',
-        columns: [
-          { head: said.stall, shows: 'text' },
-          { head: said.open, shows: 'number' },
-          { head: said.units, shows: 'number' },
-          { head: said.value, shows: 'number' },
-        ],
-        rows: report.stalls.map((stall) => [
-          stallTimeText(stall.starts, stall.ends),
-          hoursText(stall.minutes),
-          stall.settled ? texts.units(stall.units) : said.notCounted,
-          stall.settled ? texts.money(stall.value) : '',
-        ]),
-        totals: [[words.total, hoursText(report.minutes), ...sums]],
-      },
+      stallsTable(report, texts),
       { block: 'heading', text: said.products },
-      {
-        block: 'table',
-        columns: [
-          { head: words.product, shows: 'text' },
-          { head: said.units, shows: 'number' },
-          { head: said.value, shows: 'number' },
-        ],
-        rows: report.products.map((product) => [
-          texts.product(product.product),
-          texts.units(product.units),
-          texts.money(product.value),
-        ]),
-        totals: [[words.total, ...sums]],
-      },
+      productsTable(report, texts),
     ],
   });
+}
+
+function stallsTable(report: HostReport, texts: PaperTexts): TableBlock {
+  const said = prizeWordsEn.host;
+  return {
+    block: 'table',
+    columns: [
+      { head: said.stall, shows: 'text' },
+      { head: said.open, shows: 'number' },
+      { head: said.units, shows: 'number' },
+      { head: said.value, shows: 'number' },
+    ],
+    rows: report.stalls.map((stall) => [
+      stallTimeText(stall.starts, stall.ends),
+      hoursText(stall.minutes),
+      stall.settled ? texts.units(stall.units) : said.notCounted,
+      stall.settled ? texts.money(stall.value) : '',
+    ]),
+    totals: [
+      [
+        texts.words.total,
+        hoursText(report.minutes),
+        texts.units(report.units),
+        texts.money(report.value),
+      ],
+    ],
+  };
+}
+
+function productsTable(report: HostReport, texts: PaperTexts): TableBlock {
+  const said = prizeWordsEn.host;
+  return {
+    block: 'table',
+    columns: [
+      { head: texts.words.product, shows: 'text' },
+      { head: said.units, shows: 'number' },
+      { head: said.value, shows: 'number' },
+    ],
+    rows: report.products.map((product) => [
+      texts.product(product.product),
+      texts.units(product.units),
+      texts.money(product.value),
+    ]),
+    totals: [[texts.words.total, texts.units(report.units), texts.money(report.value)]],
+  };
 }

@@ -54,15 +54,9 @@ export function poolLift(
   const waiting = poolShare(ledger, pool);
   if (!waiting.ok) return waiting;
   const { products } = waiting.value;
-  const { setup, balances } = ledger;
-  const active = [...setup.sellers.values()].filter((seller) => seller.active);
-  const members = active.map(({ seller, goal }) => ({
-    seller,
-    credited: Math.max(0, balances.unitsOf('credit', `seller:${seller}`)),
-    ...(goal === undefined ? {} : { goal }),
-  }));
+  const members = membersOf(ledger);
   if (members.length === 0) return { ok: false, refusal: { kind: 'no_sellers' } };
-  const steps = [...setup.levels.values()].map(({ level, units }) => ({
+  const steps = [...ledger.setup.levels.values()].map(({ level, units }) => ({
     units,
     worth: Object.hasOwn(worths, level) ? (worths[level] ?? 1) : 1,
   }));
@@ -87,6 +81,15 @@ export function poolLift(
     even: reachedBy(sellers, steps, (one) => one.credited + one.even),
     shared,
   });
+}
+
+function membersOf(ledger: Ledger) {
+  const active = [...ledger.setup.sellers.values()].filter((seller) => seller.active);
+  return active.map(({ seller, goal }) => ({
+    seller,
+    credited: Math.max(0, ledger.balances.unitsOf('credit', `seller:${seller}`)),
+    ...(goal === undefined ? {} : { goal }),
+  }));
 }
 
 function reachedBy(

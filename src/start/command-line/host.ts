@@ -12,8 +12,8 @@ import { writeFile } from './write-file.ts';
 export const host: Command = {
   options: { ...bookOptions, ...paperOptions, host: { type: 'string' }, pdf: { type: 'string' } },
   takes: ['BOOK'],
-  help: `What a host shop's stalls sold over the season: stalls, hours, units and value by product, on one
-page for the shop. No seller and no family is named.
+  help: `What a host shop's stalls sold over the season: stalls, hours, units and value by
+product, on one page for the shop. No seller and no family is named.
 
   --host ID             the host shop
   --pdf FILE            write it as a tagged PDF

@@ -64,6 +64,27 @@ describe('answers for programs have the keys of the contract', () => {
     }
   });
 
+  it('explain: what differs, what may have gone wrong, and 1 where it differs', async () => {
+    const seen = JSON.stringify({ observed: { 'stock:stockroom': { jam: 6 } } });
+    const { code, out } = await run(['explain', book, '--json'], seen);
+    const answer = JSON.parse(out);
+    expect(code).toBe(1);
+    expect(answer).toMatchObject({
+      difference: { 'stock:stockroom': { 'tea-mint': -9 } },
+      unexplained: false,
+    });
+    expect(Object.keys(answer.explanations[0])).toEqual(['edits', 'odds', 'kind', 'words']);
+    expect(answer.explanations[0]).toMatchObject({
+      kind: 'neighbours-swapped',
+      edits: [{ op: 'change', fields: { lines: { jam: 4, 'tea-mint': 21 } } }],
+    });
+    expect((await run(['explain', book], seen)).out).toContain('Mint tea; 21 would make it agree');
+    const same = JSON.stringify({ observed: { 'stock:stockroom': { jam: 6, 'tea-mint': 9 } } });
+    const agrees = await run(['explain', book, '--json'], same);
+    const nothing = { difference: {}, explanations: [], unexplained: false };
+    expect(agrees).toMatchObject({ code: 0, out: `${JSON.stringify(nothing)}\n` });
+  });
+
   it('prizes: sellers and the order', async () => {
     const { sellers, order } = JSON.parse((await run(['prizes', book, '--json'])).out);
     expect(sellers[0]).toMatchObject({
@@ -157,6 +178,30 @@ describe('a store that a running server holds open', () => {
       notes: [expect.stringContaining('is already open in another Cratebook')],
     });
     await opened.value.close();
+  });
+});
+
+describe('observations that cannot be used end with 2 and one line', () => {
+  const cases: readonly [input: string, line: RegExp][] = [
+    ['', /is empty, wanted \{"observed"/],
+    ['{', /is not JSON/],
+    ['[]', /has no "observed"/],
+    ['{"observed":{}}', /names no account/],
+    ['{"observed":{"money:bank":1,"money:bank":2}}', /money:bank: said .*, wanted .* once/],
+    ['{"observed":{"shelf":{"honey":1}}}', /said "shelf", wanted an account that begins with/],
+    ['{"observed":{"stock:shelf":{"honey":1}}}', /said "stock:shelf", wanted stock: with/],
+    ['{"observed":{"money:owed:nobody":1}}', /said "money:owed:nobody", wanted money: with/],
+    ['{"observed":{"money:bank":10.5}}', /money:bank: said 10\.5, wanted a whole number/],
+    ['{"observed":{"stock:stockroom":{"honey":"3"}}}', /honey: said "3", wanted a whole number/],
+    ['{"observed":{"stock:stockroom":{"rum":3}}}', /said "rum", wanted the id of a product/],
+    ['{"observed":{"stock:stockroom":3}}', /said 3, wanted whole units by product/],
+  ];
+
+  it.each(cases)('%s', async (input, line) => {
+    const ran = await run(['explain', book, '--json'], input);
+    expect(ran).toMatchObject({ code: 2, out: '' });
+    expect(ran.notes).toHaveLength(1);
+    expect(ran.notes[0]).toMatch(line);
   });
 });
 

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { ScrollBox } from './scroll-box.tsx';
 
 /**
  * A table with a caption; number columns are right-aligned with even figures. On a narrow screen it
@@ -35,8 +36,7 @@ export function Table<R>(props: {
       .filter(Boolean)
       .join(' ');
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable
-    <section class="table-scroll scrolls" aria-label={props.caption} tabIndex={0}>
+    <ScrollBox label={props.caption}>
       <table class="table">
         <caption class={props.hideCaption ? 'only-read' : ''}>{props.caption}</caption>
         <thead>
@@ -86,6 +86,6 @@ export function Table<R>(props: {
           </tfoot>
         )}
       </table>
-    </section>
+    </ScrollBox>
   );
 }

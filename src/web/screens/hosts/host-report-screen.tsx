@@ -1,5 +1,10 @@
 import '../../styles/tasks.css';
-import { type HostProduct, type HostStall, hostReport } from '../../../questions/host-report.ts';
+import {
+  type HostProduct,
+  type HostReport,
+  type HostStall,
+  hostReport,
+} from '../../../questions/host-report.ts';
 import { hostName, productName } from '../../../statements/account-name.ts';
 import { hoursText } from '../../../statements/hours-text.ts';
 import { unitsText } from '../../../statements/money-text.ts';
@@ -10,6 +15,8 @@ import { Page } from '../../parts/page.tsx';
 import { PaperLinks } from '../../parts/paper-links.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
 import type { ScreenProps } from '../../routes.ts';
+
+const ABOVE = <a href="/set-up/hosts">Host shops</a>;
 
 const STALLS: readonly Column<HostStall>[] = [
   { head: 'Stall', cell: (row) => stallTimeText(row.starts, row.ends) },
@@ -30,28 +37,33 @@ const STALLS: readonly Column<HostStall>[] = [
 export function HostReportScreen({ params }: ScreenProps) {
   const { ledger } = useBook();
   const report = hostReport(ledger, params.host ?? '');
-  const above = <a href="/set-up/hosts">Host shops</a>;
   if (report === undefined) {
     return (
-      <Page title="Host shop" above={above}>
+      <Page title="Host shop" above={ABOVE}>
         <p>There is no such host shop in this book.</p>
       </Page>
     );
   }
+  return <Report report={report} />;
+}
+
+function Report({ report }: { readonly report: HostReport }) {
+  const { ledger } = useBook();
   const products: readonly Column<HostProduct>[] = [
     { head: 'Product', cell: (row) => productName(ledger.setup, row.product) },
     { head: 'Units', number: true, cell: (row) => unitsText(row.units) },
     { head: 'Value', number: true, cell: (row) => <Money minor={row.value} plain /> },
   ];
   const settled = report.stalls.filter((stall) => stall.settled).length;
+  const value = <Money key="value" minor={report.value} plain />;
   return (
     <Page
       title={hostName(ledger.setup, report.host)}
-      above={above}
+      above={ABOVE}
       lead={
         <>
           {settled} {settled === 1 ? 'stall' : 'stalls'}, {hoursText(report.minutes)},{' '}
-          {unitsText(report.units)} units, <Money minor={report.value} plain />.
+          {unitsText(report.units)} units, {value}.
         </>
       }
       actions={<PaperLinks paper="host-report" about={report.host} words="Report" print />}
@@ -69,11 +81,7 @@ export function HostReportScreen({ params }: ScreenProps) {
         keyOf={(row) => row.product}
         columns={products}
         none="Nothing is counted yet."
-        foot={[
-          'Together',
-          unitsText(report.units),
-          <Money key="value" minor={report.value} plain />,
-        ]}
+        foot={['Together', unitsText(report.units), value]}
       />
     </Page>
   );

@@ -40,7 +40,6 @@ export function HandOutScreen() {
   const rows = list.flatMap(({ seller, name, prizes: own }) =>
     own.map((prize) => ({ ...prize, seller, name })),
   );
-  const decide = rows.filter((row) => row.notReached);
   const sure = rows.filter((row) => !row.notReached);
   const sellers = new Set(sure.map((row) => row.seller)).size;
   return (
@@ -62,19 +61,24 @@ export function HandOutScreen() {
         columns={TICKED}
         none="No prize to hand out yet."
       />
-      {decide.length > 0 && (
-        <section aria-labelledby="decide">
-          <h2 id="decide">For a leader to decide</h2>
-          <p>Chosen, but the credit is not there: not yet, or no more. What is ordered stays.</p>
-          <Table
-            caption="Chosen, credit not there"
-            hideCaption
-            rows={decide}
-            keyOf={(row) => `${row.seller} ${row.level}`}
-            columns={[NAME, PRIZE]}
-          />
-        </section>
-      )}
+      <ToDecide rows={rows.filter((row) => row.notReached)} />
     </Page>
+  );
+}
+
+function ToDecide({ rows }: { readonly rows: readonly Row[] }) {
+  if (rows.length === 0) return null;
+  return (
+    <section aria-labelledby="decide">
+      <h2 id="decide">For a leader to decide</h2>
+      <p>Chosen, but the credit is not there: not yet, or no more. What is ordered stays.</p>
+      <Table
+        caption="Chosen, credit not there"
+        hideCaption
+        rows={rows}
+        keyOf={(row) => `${row.seller} ${row.level}`}
+        columns={[NAME, PRIZE]}
+      />
+    </section>
   );
 }

@@ -4,15 +4,16 @@ import './prizes.css';
 import { byName } from '../../../base/name-order.ts';
 import { byText } from '../../../base/order.ts';
 import { done } from '../../../base/outcome.ts';
+import type { Ledger } from '../../../ledger/ledger.ts';
 import { prizes, type SellerPrizes } from '../../../questions/prizes.ts';
 import { sellerName } from '../../../statements/account-name.ts';
 import { unitsText } from '../../../statements/money-text.ts';
-import { useBook } from '../../book.ts';
+import { type Draft, useBook } from '../../book.ts';
 import { PrintButton } from '../../parts/button.tsx';
 import { ClosedNotice, useClosed } from '../../parts/closed-season.tsx';
 import { ErrorSummary } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
-import { useSaving } from '../../parts/saving.ts';
+import { type Saving, useSaving } from '../../parts/saving.ts';
 import { StateMark } from '../../parts/state-mark.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
 import { PrizeProceeds } from './prize-proceeds.tsx';
@@ -21,39 +22,9 @@ import { StepChoices } from './step-choices.tsx';
 /** Steps that each seller's credit has reached, in alphabetical order; no ranking of children. */
 export function PrizesScreen() {
   const { ledger } = useBook();
-  const closed = useClosed() !== undefined;
   const saving = useSaving();
   const answer = prizes(ledger);
-  const name = (seller: string) => sellerName(ledger.setup, seller);
-  const sellers = [...answer.sellers].sort(
-    (a, b) => byName(name(a.seller), name(b.seller)) || byText(a.seller, b.seller),
-  );
-  const missing = sellers.reduce((sum, seller) => sum + seller.missing.length, 0);
-  const choose = (seller: string, level: string, choice: string) => {
-    const earlier = ledger.setup.choices.get(`${seller} ${level}`);
-    // A step without choices is the seller's again once "no prize" is taken back.
-    if (choice === '') {
-      const voids = earlier?.id;
-      if (voids === undefined) return;
-      void saving.save(done([{ kind: 'void' as const, voids, reason: 'The prize is wanted' }]));
-      return;
-    }
-    const replaces = earlier === undefined ? {} : { replaces: earlier.id };
-    void saving.save(done([{ kind: 'choice' as const, seller, level, choice, ...replaces }]));
-  };
-  const columns: readonly Column<SellerPrizes>[] = [
-    { head: 'Seller', cell: (row) => <Credited row={row} name={name(row.seller)} /> },
-    {
-      head: 'Steps reached, and choices',
-      cell: (row) => (
-        <StepChoices
-          prizes={row}
-          readOnly={closed}
-          onChoose={(level, choice) => choose(row.seller, level, choice)}
-        />
-      ),
-    },
-  ];
+  const missing = answer.sellers.reduce((sum, seller) => sum + seller.missing.length, 0);
   return (
     <Page
       title="Prizes"
@@ -65,31 +36,12 @@ export function PrizesScreen() {
           <StateMark mark="open" word={`${missing} choices missing`} />
         )
       }
-      actions={
-        <>
-          <PrintButton />
-          <a class="button button-plain" href="/prizes/order">
-            Order
-          </a>
-          <a class="button button-plain" href="/prizes/hand-out">
-            Hand-out list
-          </a>
-          <a class="button button-plain" href="/set-up/prize-steps">
-            Prize steps
-          </a>
-        </>
-      }
+      actions={<Actions />}
     >
       <ClosedNotice />
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
       <NotShared pools={answer.notShared} />
-      <Table
-        caption="Sellers in alphabetical order"
-        rows={sellers}
-        keyOf={(row) => row.seller}
-        columns={columns}
-        none="No seller yet."
-      />
+      <SellersTable sellers={answer.sellers} saving={saving} />
       <PrizeProceeds />
       <p class="soft">
         Credit counts towards prizes only; it is never money. Ask your adviser first about prizes of
@@ -97,6 +49,70 @@ export function PrizesScreen() {
       </p>
     </Page>
   );
+}
+
+function Actions() {
+  return (
+    <>
+      <PrintButton />
+      <a class="button button-plain" href="/prizes/order">
+        Order
+      </a>
+      <a class="button button-plain" href="/prizes/hand-out">
+        Hand-out list
+      </a>
+      <a class="button button-plain" href="/set-up/prize-steps">
+        Prize steps
+      </a>
+    </>
+  );
+}
+
+function SellersTable(props: {
+  readonly sellers: readonly SellerPrizes[];
+  readonly saving: Saving;
+}) {
+  const { ledger } = useBook();
+  const closed = useClosed() !== undefined;
+  const name = (row: SellerPrizes) => sellerName(ledger.setup, row.seller);
+  const columns: readonly Column<SellerPrizes>[] = [
+    { head: 'Seller', cell: (row) => <Credited row={row} name={name(row)} /> },
+    {
+      head: 'Steps reached, and choices',
+      cell: (row) => (
+        <StepChoices
+          prizes={row}
+          readOnly={closed}
+          onChoose={(level, choice) => {
+            const drafts = choiceDrafts(ledger, row.seller, level, choice);
+            void props.saving.save(done(drafts));
+          }}
+        />
+      ),
+    },
+  ];
+  return (
+    <Table
+      caption="Sellers in alphabetical order"
+      rows={[...props.sellers].sort(
+        (a, b) => byName(name(a), name(b)) || byText(a.seller, b.seller),
+      )}
+      keyOf={(row) => row.seller}
+      columns={columns}
+      none="No seller yet."
+    />
+  );
+}
+
+/** A choice in place of an earlier one; an empty choice takes "no prize" back. */
+function choiceDrafts(ledger: Ledger, seller: string, level: string, choice: string): Draft[] {
+  const earlier = ledger.setup.choices.get(`${seller} ${level}`);
+  if (choice !== '') {
+    const replaces = earlier === undefined ? {} : { replaces: earlier.id };
+    return [{ kind: 'choice', seller, level, choice, ...replaces }];
+  }
+  if (earlier === undefined) return [];
+  return [{ kind: 'void', voids: earlier.id, reason: 'The prize is wanted' }];
 }
 
 /** A seller's units, what of them is not sure yet, and how many the next step wants. */

@@ -41,51 +41,54 @@ export function StepChoices(props: {
   );
 }
 
-function Step(props: {
+interface StepProps {
   readonly prizes: SellerPrizes;
   readonly level: RecordOf<'level'>;
   readonly readOnly: boolean;
   readonly onChoose: (level: string, choice: string) => void;
-}) {
+}
+
+function Step(props: StepProps) {
   const { ledger } = useBook();
   const { level, prizes } = props;
   const chosen = chosenAt(ledger, prizes.seller, level) ?? '';
-  const needed = (level.choices?.length ?? 0) > 0;
-  const sure = prizes.sure.includes(level.level);
   const said = chosen === NO_PRIZE ? 'no prize' : chosen;
-  const offered = (level.choices ?? []).filter((choice) => choice !== NO_PRIZE);
   return (
     <li>
       <span>{level.prize}</span>
       {props.readOnly ? (
         <span>{said !== '' && `: ${said}`}</span>
       ) : (
-        <select
-          aria-label={`Choice of ${sellerName(ledger.setup, prizes.seller)}: ${level.prize}`}
-          class={needed && chosen === '' ? 'choice-missing' : ''}
-          value={chosen}
-          onChange={(event) => props.onChoose(level.level, event.currentTarget.value)}
-        >
-          {needed ? (
-            <option value="" disabled>
-              Choice missing
-            </option>
-          ) : (
-            <option value="" selected={chosen === ''}>
-              gets it
-            </option>
-          )}
-          {offered.map((choice) => (
-            <option key={choice} value={choice} selected={choice === chosen}>
-              {choice}
-            </option>
-          ))}
-          <option value={NO_PRIZE} selected={chosen === NO_PRIZE}>
-            No prize, thank you
-          </option>
-        </select>
+        <ChoiceOf {...props} chosen={chosen} />
       )}
-      {!sure && <span class="soft">not confirmed</span>}
+      {!prizes.sure.includes(level.level) && <span class="soft">not confirmed</span>}
     </li>
+  );
+}
+
+/** What is offered at a step, and always to do without the prize. */
+function ChoiceOf({ level, prizes, chosen, onChoose }: StepProps & { readonly chosen: string }) {
+  const { ledger } = useBook();
+  const needed = (level.choices?.length ?? 0) > 0;
+  const offered = (level.choices ?? []).filter((choice) => choice !== NO_PRIZE);
+  return (
+    <select
+      aria-label={`Choice of ${sellerName(ledger.setup, prizes.seller)}: ${level.prize}`}
+      class={needed && chosen === '' ? 'choice-missing' : ''}
+      value={chosen}
+      onChange={(event) => onChoose(level.level, event.currentTarget.value)}
+    >
+      <option value="" disabled={needed} selected={chosen === ''}>
+        {needed ? 'Choice missing' : 'gets it'}
+      </option>
+      {offered.map((choice) => (
+        <option key={choice} value={choice} selected={choice === chosen}>
+          {choice}
+        </option>
+      ))}
+      <option value={NO_PRIZE} selected={chosen === NO_PRIZE}>
+        No prize, thank you
+      </option>
+    </select>
   );
 }

@@ -19,6 +19,7 @@ import { useSaving } from '../../parts/saving.ts';
 import { typedWhole } from '../../parts/typed.ts';
 import type { ScreenProps } from '../../routes.ts';
 import { LiftTables } from './lift-tables.tsx';
+import { shareoutDraft } from './shareout-draft.ts';
 
 /** A pool given where it reaches most goals and steps, where the group chose so in time. */
 export function LiftScreen({ params }: ScreenProps) {
@@ -54,7 +55,7 @@ function poolAddress(pool: string): string {
 function LiftSheet({ pool }: { readonly pool: string }) {
   const book = useBook();
   const { ledger } = book;
-  const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
+  const [typed, setTyped] = useState<WorthsTyped>({});
   const saving = useSaving();
   const late = useLate();
   const { worths, errors } = readWorths(typed);
@@ -69,32 +70,16 @@ function LiftSheet({ pool }: { readonly pool: string }) {
   const save = (event: SubmitEvent) => {
     event.preventDefault();
     const wrong = [...errors, ...late.errors];
-    const given = Object.entries(answer.value.shared.lines).filter(
-      ([, lines]) => Object.keys(lines).length > 0,
-    );
     const date = dayOf(pool, ledger.movements()) ?? book.workingDay();
-    const lines = Object.fromEntries(given);
-    const draft = { kind: 'shareout' as const, date, pool, lines, ...late.field };
+    const more = { note: 'Lifted to goals and prize steps', ...late.field };
+    const draft = shareoutDraft(pool, date, answer.value.shared, more);
     void saving.save(wrong.length > 0 ? refused(wrong) : done([draft]));
   };
   return (
     <form onSubmit={save} noValidate>
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
       <LiftTables lift={answer.value} />
-      <fieldset class="step-worths">
-        <legend>What one more seller at a step counts against other steps</legend>
-        {levelsUp(ledger).map(({ level, prize, units }) => (
-          <TextField
-            key={level}
-            label={`${prize}, ${units} units`}
-            name={`worth.${level}`}
-            inputMode="numeric"
-            value={typed[level] ?? '1'}
-            error={errors.find(({ field }) => field === `worth.${level}`)?.words}
-            onValue={(text) => setTyped({ ...typed, [level]: text })}
-          />
-        ))}
-      </fieldset>
+      <StepWorths typed={typed} errors={errors} onTyped={setTyped} />
       <p class="soft">
         Goals come first, then steps, then the lowest totals. Credit counts towards prizes and is
         never money.
@@ -107,7 +92,34 @@ function LiftSheet({ pool }: { readonly pool: string }) {
   );
 }
 
-function readWorths(typed: Readonly<Record<string, string>>) {
+type WorthsTyped = Readonly<Record<string, string>>;
+
+function StepWorths(props: {
+  readonly typed: WorthsTyped;
+  readonly errors: readonly FieldError[];
+  readonly onTyped: (typed: WorthsTyped) => void;
+}) {
+  const { ledger } = useBook();
+  const { typed, errors } = props;
+  return (
+    <fieldset class="step-worths">
+      <legend>What one more seller at a step counts against other steps</legend>
+      {levelsUp(ledger).map(({ level, prize, units }) => (
+        <TextField
+          key={level}
+          label={`${prize}, ${units} units`}
+          name={`worth.${level}`}
+          inputMode="numeric"
+          value={typed[level] ?? '1'}
+          error={errors.find(({ field }) => field === `worth.${level}`)?.words}
+          onValue={(text) => props.onTyped({ ...typed, [level]: text })}
+        />
+      ))}
+    </fieldset>
+  );
+}
+
+function readWorths(typed: WorthsTyped) {
   const worths: Record<string, number> = {};
   const errors: FieldError[] = [];
   for (const [level, text] of Object.entries(typed)) {

@@ -3,9 +3,9 @@ import { poolName } from '../../../statements/pool-name.ts';
 import { useBook } from '../../book.ts';
 import { Units } from '../../parts/figures.tsx';
 import { Page } from '../../parts/page.tsx';
-import { Sentence } from '../../parts/sentence.tsx';
 import { StateMark } from '../../parts/state-mark.tsx';
 import type { ScreenProps } from '../../routes.ts';
+import { EarlierShareOuts } from './earlier-share-outs.tsx';
 import { LiftLink } from './lift-link.tsx';
 import { ShareSheet } from './share-sheet.tsx';
 
@@ -17,6 +17,7 @@ export function PoolScreen({ params }: ScreenProps) {
   const units = ledger.balances.unitsOf('credit', `pool:${pool}`);
   const lines = ledger.balances.linesOf('credit', `pool:${pool}`);
   const open = Object.keys(lines).length > 0;
+  const account = `/accounts/credit/${encodeURIComponent(`pool:${pool}`)}`;
   const shareouts = ledger
     .movements()
     .filter((movement) => movement.kind === 'shareout' && movement.pool === pool);
@@ -26,11 +27,7 @@ export function PoolScreen({ params }: ScreenProps) {
       above={<a href="/closing">Closing list</a>}
       lead={
         open ? (
-          <Units
-            units={units}
-            word="units not yet shared"
-            to={`/accounts/credit/${encodeURIComponent(`pool:${pool}`)}`}
-          />
+          <Units units={units} word="units not yet shared" to={account} />
         ) : (
           <StateMark mark="done" word="0 units not yet shared" />
         )
@@ -41,13 +38,7 @@ export function PoolScreen({ params }: ScreenProps) {
       {shareouts.length > 0 && (
         <section aria-labelledby="earlier">
           <h2 id="earlier">Share-outs so far</h2>
-          <ul class="record-list">
-            {shareouts.map((shareout) => (
-              <li key={shareout.id}>
-                <Sentence record={shareout} />
-              </li>
-            ))}
-          </ul>
+          <EarlierShareOuts ids={shareouts.map(({ id }) => id)} />
         </section>
       )}
     </Page>

@@ -37,21 +37,36 @@ export function ShareCell(props: {
         }}
         onKeyDown={moveBetweenRows}
       />
-      <button
-        type="button"
-        class="lock"
-        aria-pressed={locked}
-        aria-label={`Lock ${name}`}
-        // Typing locks a cell; by keyboard only what is locked needs its button.
-        tabIndex={locked ? 0 : -1}
-        onClick={() => props.onCell(seller, product, locked ? undefined : shown)}
-      >
-        <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
-          <path d={locked ? 'M5 7V5a3 3 0 0 1 6 0v2' : 'M5 7V4a3 3 0 0 1 5.7-1.3'} />
-          <rect x="3" y="7" width="10" height="7" />
-        </svg>
-      </button>
+      <Lock
+        name={name}
+        locked={locked}
+        onPress={() => props.onCell(seller, product, locked ? undefined : shown)}
+      />
     </span>
+  );
+}
+
+function Lock(props: {
+  readonly name: string;
+  readonly locked: boolean;
+  readonly onPress: () => void;
+}) {
+  const { name, locked } = props;
+  return (
+    <button
+      type="button"
+      class="lock"
+      aria-pressed={locked}
+      aria-label={`Lock ${name}`}
+      // Typing locks a cell; by keyboard only what is locked needs its button.
+      tabIndex={locked ? 0 : -1}
+      onClick={props.onPress}
+    >
+      <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
+        <path d={locked ? 'M5 7V5a3 3 0 0 1 6 0v2' : 'M5 7V4a3 3 0 0 1 5.7-1.3'} />
+        <rect x="3" y="7" width="10" height="7" />
+      </svg>
+    </button>
   );
 }
 

@@ -7,6 +7,8 @@ import { unitsText } from '../../../statements/money-text.ts';
 import { partsText } from '../../../statements/parts-text.ts';
 import { useBook } from '../../book.ts';
 import { fieldId } from '../../parts/field.tsx';
+import type { FieldError } from '../../parts/notice.tsx';
+import { ScrollBox } from '../../parts/scroll-box.tsx';
 import { type OnCell, ShareCell } from './share-cell.tsx';
 import { cellField, type SheetTyped, weightField } from './sheet-typed.ts';
 
@@ -18,7 +20,7 @@ interface TableProps {
   readonly onTyped: (typed: SheetTyped) => void;
   /** Sets a cell, or lets go of it; the same function as long as the sheet is open. */
   readonly onCell: OnCell;
-  readonly errorOf: (field: string) => string | undefined;
+  readonly errors: readonly FieldError[];
 }
 
 /** Products across with what the pool has of each on top, sellers down. */
@@ -26,12 +28,7 @@ export function ShareTable(props: TableProps) {
   const { setup } = useBook().ledger;
   const { check, sheet } = props;
   return (
-    <section
-      class="table-scroll scrolls share-scroll"
-      aria-label="Units by seller and product"
-      // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable
-      tabIndex={0}
-    >
+    <ScrollBox label="Units by seller and product" look="share-scroll">
       <table class="table share-table">
         <caption class="only-read">Units by seller and product</caption>
         <thead>
@@ -55,7 +52,7 @@ export function ShareTable(props: TableProps) {
           ))}
         </tbody>
       </table>
-    </section>
+    </ScrollBox>
   );
 }
 
@@ -100,7 +97,9 @@ function SellerRow(props: TableProps & { readonly seller: string }) {
   const lines = sheet.shared.lines[seller];
   const locked = typed.locked[seller];
   const units = check.products.map(({ product }) => unitsOf(lines, product));
-  const wrong = check.products.filter(({ product }) => props.errorOf(cellField(seller, product)));
+  const wrong = check.products.filter(({ product }) =>
+    isWrong(props.errors, cellField(seller, product)),
+  );
   const cells = useMemo(
     () =>
       check.products.map(({ product }, place) => (
@@ -150,7 +149,7 @@ function Weight(props: TableProps & { readonly seller: string; readonly name: st
         autocomplete="off"
         class="number"
         aria-label={`Part of ${name}`}
-        aria-invalid={props.errorOf(weightField(seller)) ? 'true' : undefined}
+        aria-invalid={isWrong(props.errors, weightField(seller)) ? 'true' : undefined}
         value={typed.byHand[seller] ?? ''}
         onInput={(event) =>
           props.onTyped({
@@ -162,4 +161,8 @@ function Weight(props: TableProps & { readonly seller: string; readonly name: st
       {due}
     </>
   );
+}
+
+function isWrong(errors: readonly FieldError[], field: string): boolean {
+  return errors.some((error) => error.field === field);
 }

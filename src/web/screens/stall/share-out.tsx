@@ -1,7 +1,7 @@
 import type { StallStanding } from '../../../questions/stall-settlement.ts';
 import { useBook } from '../../book.ts';
-import { Sentence } from '../../parts/sentence.tsx';
 import { StateMark } from '../../parts/state-mark.tsx';
+import { EarlierShareOuts } from '../share/earlier-share-outs.tsx';
 import { LiftLink } from '../share/lift-link.tsx';
 import { ShareSheet } from '../share/share-sheet.tsx';
 
@@ -14,13 +14,7 @@ export function ShareOut({ standing }: { readonly standing: StallStanding }) {
   return (
     <section aria-labelledby="share-out">
       <h2 id="share-out">Share-out</h2>
-      <ul class="record-list">
-        {shareouts.map((shareout) => (
-          <li key={shareout.id}>
-            <Sentence record={book.ledger.standing.get(shareout.id)} />
-          </li>
-        ))}
-      </ul>
+      <EarlierShareOuts ids={shareouts.map(({ id }) => id)} />
       {open ? (
         <>
           <LiftLink pool={pool} />
