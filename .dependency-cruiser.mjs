@@ -20,7 +20,7 @@ const arrows = rooms.map(({ room, may }) => ({
   to: { path: '^src/', pathNot: `^src/(?:${[room, ...may].join('|')})/` },
 }));
 
-const CORE = '^src/(?:base|records|intake|journal|ledger|rules|questions|statements)/';
+const CORE = '^src/(?:base|solvers|records|intake|journal|ledger|rules|questions|statements)/';
 
 // biome-ignore lint/style/noDefaultExport: the tool reads its settings from the default export
 export default {

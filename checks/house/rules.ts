@@ -26,7 +26,7 @@ const FILE_LINES_MAX = 500;
 const FUNCTION_LINES_MAX = 70;
 const SCREEN_LINES_MAX = 120;
 
-const CORE = /^src\/(?:base|records|intake|journal|ledger|rules|questions|statements)\//;
+const CORE = /^src\/(?:base|solvers|records|intake|journal|ledger|rules|questions|statements)\//;
 const SHOWN = /^src\/(?:web|statements|questions|paper|rules|intake|server|start)\//;
 
 /** This folder names what it forbids. */

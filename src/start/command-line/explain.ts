@@ -1,3 +1,4 @@
+import { examineJsonText } from '../../intake/json-text.ts';
 import type { Ledger } from '../../ledger/ledger.ts';
 import { type Explained, explain as explainOf } from '../../questions/explain/explain.ts';
 import { readObservation } from '../../questions/explain/observation.ts';
@@ -63,6 +64,10 @@ async function readSaid(given: Arguments, outlet: Outlet): Promise<unknown> {
     said = JSON.parse(text);
   } catch (error) {
     throw new Stop(`standard input: is not JSON: ${messageOf(error)}`);
+  }
+  const [fault] = examineJsonText(text).faults;
+  if (fault !== undefined) {
+    throw new Stop(`standard input: ${fault.field}: said ${fault.said}, wanted ${fault.wanted}`);
   }
   if (typeof said === 'object' && said !== null && 'observed' in said) return said.observed;
   throw new Stop(`standard input: has no "observed", wanted ${WANTED}`);
