@@ -53,14 +53,18 @@ export interface PrizeOrderLine {
   readonly pieces: number;
 }
 
-export function prizes(ledger: Ledger): Prizes {
+/** @param movements counting movements by the day they happened, where they are at hand already */
+export function prizes(
+  ledger: Ledger,
+  movements: readonly MovementRecord[] = ledger.movements(),
+): Prizes {
   const levels = levelsUp(ledger);
-  const movements = ledger.movements();
   const unsure = unsettledCredit(movements);
+  const bringing = sellersWhoBring(movements);
   const sellers = [...ledger.setup.sellers.keys()].map((seller) => {
     const pending = {
       stallNotSettled: unsure.get(seller) ?? 0,
-      toBring: unitsToBring(seller, movements),
+      toBring: bringing.has(seller) ? unitsToBring(seller, movements) : 0,
     };
     return sellerPrizes(ledger, seller, levels, pending);
   });
@@ -150,6 +154,12 @@ function prizeOrder(
     }
   }
   return order;
+}
+
+/** Few sellers bring online orders: only their movements are gone through one by one. */
+function sellersWhoBring(movements: readonly MovementRecord[]): ReadonlySet<string | undefined> {
+  const orders = movements.filter((movement) => movement.kind === 'online');
+  return new Set(orders.filter(({ sent }) => sent === 'hand').map(({ seller }) => seller));
 }
 
 /** Units shared to each seller out of pools of stalls that no count has settled. */

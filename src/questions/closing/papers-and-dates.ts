@@ -3,7 +3,7 @@ import type { ClosingContext, ClosingItem } from './closing-item.ts';
 
 /** Every earned prize step with choices has its choice. */
 export function prizeChoices(context: ClosingContext): readonly ClosingItem[] {
-  const { sellers } = prizes(context.ledger);
+  const { sellers } = prizes(context.ledger, context.movements);
   const missing = sellers.filter((seller) => seller.missing.length > 0);
   const base = { item: 'prize-choices', group: 'prizes' } as const;
   if (missing.length === 0) {

@@ -24,9 +24,14 @@ export function StallsScreen() {
           : `${standings.length} stalls, ${open.length} with something to do.`
       }
       actions={
-        <a class="button button-plain" href="/set-up/stalls">
-          Plan a stall
-        </a>
+        <>
+          <a class="button button-plain" href="/set-up/stalls">
+            Plan a stall
+          </a>
+          <a class="button button-plain" href="/set-up/hosts">
+            Host shops and reports
+          </a>
+        </>
       }
     >
       {[...byDay].map(([day, stalls]) => (
