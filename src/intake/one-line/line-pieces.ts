@@ -41,13 +41,14 @@ export type Piece = Meaning & {
 const SPAN_MAX = 6;
 const FILLER_COST = 1;
 const TURNED_COST = 1;
-/** A product named “product” comes after what the word is there for. */
-const CLASS_WORD_COST = 1;
+/** A product named “product”, or a seller “Cash”, comes after what the word is there for. */
+const TAKEN_WORD_COST = 1;
 
 const FIXED: ReadonlyMap<string, readonly Meaning[]> = fixedMeanings();
 const AMOUNT_LABELS = labels(data.amountWords);
 const TEXT_LABELS = labels(data.textWords);
 const CLASS_LABELS = labels(data.classWords);
+const TAKEN: ReadonlySet<string> = new Set([...knownWords(), ...CLASS_LABELS.keys()]);
 
 /** Every piece that begins at a word of the line. */
 export function piecesAt(
@@ -67,8 +68,9 @@ export function piecesAt(
     }
     for (const of of nameClasses) {
       const meant = index.meant(of, words);
-      const turned = length === 1 && CLASS_LABELS.has(words[0] ?? '') ? CLASS_WORD_COST : 0;
-      if (meant !== undefined) add({ is: 'name', of, ids: meant.ids }, meant.cost + turned);
+      const isTaken = length === 1 && TAKEN.has(words[0] ?? '');
+      const more = isTaken ? TAKEN_WORD_COST : 0;
+      if (meant !== undefined) add({ is: 'name', of, ids: meant.ids }, meant.cost + more);
     }
     const days = daysMeant(words, today);
     if (days.length > 0) add({ is: 'day', days }, 0);
