@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { useBook } from './book.ts';
+import { Shortcuts } from './line/line-entry.tsx';
 import { address } from './navigation.ts';
 import { Notice } from './parts/notice.tsx';
 import { Page } from './parts/page.tsx';
@@ -32,6 +33,7 @@ export function Frame(props: { readonly damage: readonly string[]; readonly onSh
         <Pages />
       </header>
       <Verbs />
+      <Shortcuts />
       <main id="page" tabIndex={-1}>
         {props.damage.length > 0 && (
           <Notice tone="stop" title="The store is damaged, so nothing is written to it.">

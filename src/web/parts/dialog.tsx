@@ -10,6 +10,8 @@ export function Dialog(props: {
   readonly open: boolean;
   readonly title: string;
   readonly onClose: () => void;
+  /** Words of the way out, where nothing is left behind unsaved. */
+  readonly close?: string;
   readonly children: ComponentChildren;
 }) {
   const box = useRef<HTMLDialogElement>(null);
@@ -26,7 +28,7 @@ export function Dialog(props: {
           {props.children}
           <p class="dialog-close">
             <Button quiet onClick={props.onClose}>
-              Close without saving
+              {props.close ?? 'Close without saving'}
             </Button>
           </p>
         </>

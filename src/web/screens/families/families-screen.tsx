@@ -3,12 +3,14 @@ import { useState } from 'preact/hooks';
 import { plainText } from '../../../base/plain-text.ts';
 import { type FamilyBalance, familyBalances } from '../../../questions/family-balances.ts';
 import { useBook } from '../../book.ts';
+import { go } from '../../navigation.ts';
 import { TextField } from '../../parts/field.tsx';
 import { Money, Units } from '../../parts/figures.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Owed } from '../../parts/owed.tsx';
 import { Page } from '../../parts/page.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
+import type { ScreenProps } from '../../routes.ts';
 
 type Standing = 'all' | 'to-pay' | 'in-credit' | 'even';
 
@@ -20,10 +22,10 @@ const STANDINGS: readonly (readonly [Standing, string])[] = [
 ];
 
 /** Every family with what it has out and still has to pay; the totals are the ledger's. */
-export function FamiliesScreen() {
+export function FamiliesScreen({ search }: ScreenProps) {
   const { ledger } = useBook();
   const [text, setText] = useState('');
-  const [standing, setStanding] = useState<Standing>('all');
+  const standing = STANDINGS.find(([value]) => value === search.get('show'))?.[0] ?? 'all';
   const answer = familyBalances(ledger);
   const shown = answer.families.filter(
     (family) => matchesText(family, text) && matchesStanding(family, standing),
@@ -60,7 +62,7 @@ export function FamiliesScreen() {
                 type="radio"
                 name="standing"
                 checked={standing === value}
-                onChange={() => setStanding(value)}
+                onChange={() => go(`/families?show=${value}`, true)}
               />
               <span>{words}</span>
             </label>
