@@ -17,7 +17,7 @@ import { readObservation } from '../src/questions/explain/observation.ts';
 import type { BookRecord } from '../src/records/record.ts';
 
 const SORTS = ['goods out: digits swapped', 'payment: keyed twice', 'delivery: wrong digit'];
-const RUNS = 5;
+const RUNS = 12;
 /** Records of a season of size 1. */
 const RECORDS_OF_ONE = 195;
 

@@ -2,7 +2,7 @@ import { canonicalText } from '../../src/base/canonical-text.ts';
 import { uuid7 } from '../../src/base/id.ts';
 import { type Seeded, seeded } from '../../src/base/seeded.ts';
 import { Ledger } from '../../src/ledger/ledger.ts';
-import { recordsOfEdits } from '../../src/questions/explain/edits.ts';
+import { type Edit, recordsOfEdits } from '../../src/questions/explain/edits.ts';
 import { type Explained, explain } from '../../src/questions/explain/explain.ts';
 import { type ObservedAccount, readObservation } from '../../src/questions/explain/observation.ts';
 import type { BookRecord } from '../../src/records/record.ts';
@@ -18,6 +18,8 @@ export interface Outcome {
   readonly told: string;
   /** Place of the first explanation that restores the true book, from 1; 0 where none does. */
   readonly place: number;
+  /** Odds of all explanations that come to the same balances as the first one. */
+  readonly said: number;
   /** False where the observation shows only one of two mistakes: nobody could find the other. */
   readonly isShown: boolean;
   readonly explained: Explained;
@@ -81,8 +83,12 @@ function* outcomes(
     const isShown =
       between === undefined ||
       (showsIn(observed.value, truth, between) && showsIn(observed.value, between, book));
-    const place = placeOfTruth(truth, records, explained);
-    yield { ...about, level, book, observed: observed.value, explained, isShown, place };
+    const mended = explained.explanations.map(({ edits }) => balancesWith(book, edits));
+    const place = 1 + mended.indexOf(canonicalText(truth.balances.toAccounts()));
+    const alike = explained.explanations.filter((_, at) => mended[at] === mended[0]);
+    const said = alike.reduce((sum, { odds }) => sum + odds, 0);
+    const found = { observed: observed.value, explained, isShown, said, place };
+    yield { ...about, level, book, ...found };
   }
 }
 
@@ -96,24 +102,15 @@ function showsIn(observed: readonly ObservedAccount[], one: Ledger, other: Ledge
   });
 }
 
-/** Which explanation gives the true book's balances, all of them. */
-function placeOfTruth(
-  truth: Ledger,
-  records: readonly BookRecord[],
-  { explanations }: Explained,
-): number {
-  const wanted = canonicalText(truth.balances.toAccounts());
-  const book = Ledger.of(records);
-  const place = explanations.findIndex(({ edits }) => {
-    let written = 0;
-    const mends = recordsOfEdits(edits, book, () => {
-      written += 1;
-      const ms = Date.UTC(2027, 11, 1) + written;
-      const id = uuid7(ms, new Uint8Array(10));
-      return { id, at: new Date(ms).toISOString(), by: 'auditor' };
-    });
-    const mended = Ledger.of([...records, ...mends]);
-    return canonicalText(mended.balances.toAccounts()) === wanted;
+/** All balances of the book with edits written into it, as text. */
+function balancesWith(book: Ledger, edits: readonly Edit[]): string {
+  let written = 0;
+  const mends = recordsOfEdits(edits, book, () => {
+    written += 1;
+    const ms = Date.UTC(2027, 11, 1) + written;
+    const id = uuid7(ms, new Uint8Array(10));
+    return { id, at: new Date(ms).toISOString(), by: 'auditor' };
   });
-  return place + 1;
+  const mended = Ledger.of([...book.standing.records(), ...mends]);
+  return canonicalText(mended.balances.toAccounts());
 }

@@ -26,22 +26,24 @@ function rates(outcomes: readonly Outcome[]): string {
   return `${outcomes.length} ${percent(first, outcomes.length)} ${percent(three, outcomes.length)}`;
 }
 
-/** Of the first explanations said at such odds, how many are right. */
+/**
+ * Of what is said first at such odds, how much is right. Explanations that come to the same balances
+ * (either of two doubles removed) are one thing said.
+ */
 function calibration(outcomes: readonly Outcome[]): string {
   const bands = [0, 0.1, 0.3, 0.5, 0.7, 0.85, 0.95, 1.01];
-  const lines = ['odds of the first explanation, how many, mean odds, how many are right'];
+  const lines = ['odds of what is said first, how often, mean odds, how often it is right'];
+  const answered = outcomes.filter(({ explained }) => explained.explanations.length > 0);
   for (let at = 0; at + 1 < bands.length; at += 1) {
     const [from = 0, to = 1] = [bands[at], bands[at + 1]];
-    const own = outcomes.filter(({ explained }) => {
-      const odds = explained.explanations[0]?.odds ?? -1;
-      return odds >= from && odds < to;
-    });
+    const own = answered.filter(({ said }) => said >= from && said < to);
     if (own.length === 0) continue;
-    const said = own.reduce((sum, each) => sum + (each.explained.explanations[0]?.odds ?? 0), 0);
+    const said = own.reduce((sum, each) => sum + each.said, 0);
     const right = own.filter(({ place }) => place === 1).length;
+    const band = `${from.toFixed(2)}–${Math.min(1, to).toFixed(2)}`;
+    const mean = `${((said / own.length) * 100).toFixed(1)} %`;
     lines.push(
-      `${from.toFixed(2)}–${Math.min(1, to).toFixed(2)}  ${String(own.length).padStart(6)}` +
-        `  ${((said / own.length) * 100).toFixed(1)} %  ${percent(right, own.length)}`,
+      `${band}  ${String(own.length).padStart(6)}  ${mean}  ${percent(right, own.length)}`,
     );
   }
   return `${lines.join('\n')}\n`;

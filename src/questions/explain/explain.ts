@@ -92,7 +92,7 @@ function explanationsOf(
   const pairs = search.combinations(2);
   const pair = totalOf(pairs);
   // A single mistake that is far less likely than two usual ones explains nothing.
-  if (single * FAR_LESS > pair) return listed(singles, other + pair, check);
+  if (single * FAR_LESS > pair) return listed(singles, other + pair * PAIR_PART, check);
   const found = listed(pairs, other + single, check);
   if (found.length > 0 || mistakesMax === 2) return found;
   const triples = listed(search.combinations(3), other, check);
@@ -102,6 +102,8 @@ function explanationsOf(
 /** So many times likelier than anything else, single mistakes are listed alone. */
 const SURE = 1000;
 const FAR_LESS = 3000;
+/** Part of the weight of all pairs that counts against a single: most pairs only happen to fit. */
+const PAIR_PART = 0.1;
 /** Three at once are found for almost any difference; below these odds they say nothing. */
 const TRIPLE_ODDS_MIN = 0.01;
 
