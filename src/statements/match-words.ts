@@ -1,9 +1,11 @@
 import { unreachable } from '../base/assert.ts';
-import type { MatchReason } from '../questions/match/match-bank.ts';
+import type { MatchReason } from '../questions/match/bank-matching.ts';
 
 /** Why a line of the bank's statement and records of the book go together. */
 export function matchWords(why: MatchReason): string {
   switch (why.kind) {
+    case 'accepted':
+      return 'Taken for this record before.';
     case 'same_amount_and_day':
       return 'Same amount, same day, and no other that it could be.';
     case 'same_amount_and_slip':

@@ -2,7 +2,7 @@ import { done, type Outcome, refused } from '../../base/outcome.ts';
 import { amountMinor } from '../table/amount-text.ts';
 import { dayOf } from '../table/day-cell.ts';
 import type { FileRefusal } from '../table/file-refusal.ts';
-import { cellReader, csvTable, type TextTable } from '../table/text-table.ts';
+import { cellReader, csvTable, cutOffRow, type TextTable } from '../table/text-table.ts';
 import type { BankFile, BankLine } from './bank-file.ts';
 import { type BankColumns, goesOut, guessColumns } from './csv-columns.ts';
 
@@ -27,6 +27,8 @@ export function readBankCsv(
   }
   const columns = columnsFor(table, said);
   if (!columns.ok) return columns;
+  const cut = cutOffRow(table);
+  if (cut !== undefined) return refused(cut);
   const lines: BankLine[] = [];
   const balances: BalanceAfter[] = [];
   for (const [index, row] of table.rows.entries()) {

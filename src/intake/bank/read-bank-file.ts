@@ -23,9 +23,13 @@ export function readBankFile(
     const wanted = 'OFX, camt.053 or CSV';
     return refused({ line: 0, field: '', said: 'a file that is no text', wanted });
   }
+  if (/<!(?:DOCTYPE|ENTITY)/i.test(text) && /^\s*</.test(text.replace(/^\uFEFF/, ''))) {
+    const wanted = 'a statement without: no bank needs one, and they can do harm';
+    return refused({ line: 0, field: 'XML', said: 'a document type or entities', wanted });
+  }
   const start = text.slice(0, START);
   if (/<OFX>|^\s*OFXHEADER/i.test(start)) return readOfx(text, currency);
-  if (/^\s*<(?:\?xml|!DOCTYPE|[\w:]*Document)/.test(start.replace(/^\uFEFF/, ''))) {
+  if (/^\s*<(?:\?xml|[\w:]*Document)/.test(start.replace(/^\uFEFF/, ''))) {
     return readCamt(text, currency);
   }
   return readBankCsv(text, currency, said);

@@ -3,7 +3,7 @@ import { isDay } from '../../base/day.ts';
 import { done, type Outcome, refused } from '../../base/outcome.ts';
 import { amountMinor } from '../table/amount-text.ts';
 import type { FileRefusal } from '../table/file-refusal.ts';
-import type { BankFile, BankLine } from './bank-file.ts';
+import { type BankFile, type BankLine, severalAccounts } from './bank-file.ts';
 
 /**
  * A bank statement in camt.053 (ISO 20022 BankToCustomerStatement, any version). Entries of a file
@@ -28,15 +28,19 @@ export function readCamt(text: string, currency: string): Outcome<BankFile, File
     const wanted = 'a statement (BkToCstmrStmt)';
     return refused({ line: 0, field: 'Document', said: 'no statement', wanted });
   }
+  const accounts = new Set(statements.flatMap((each) => accountOf(each) ?? []));
+  if (accounts.size > 1) return refused(severalAccounts([...accounts]));
   const lines: BankLine[] = [];
-  for (const entry of statements.flatMap((statement) => all(at(statement, 'Ntry')))) {
-    const line = bankLine(entry, lines.length + 1, currency);
+  const entries = statements.flatMap((statement) => all(at(statement, 'Ntry')));
+  for (const [index, entry] of entries.entries()) {
+    const line = bankLine(entry, index + 1, currency);
     if (!line.ok) return line;
-    lines.push(line.value);
+    if (isBooked(entry)) lines.push(line.value);
   }
   const opening = balanceOf(statements[0], ['OPBD', 'PRCD'], currency);
   const closing = balanceOf(statements.at(-1), ['CLBD'], currency);
-  return done({ lines, opening, closing, currency });
+  const [account] = accounts;
+  return done({ lines, opening, closing, currency, account });
 }
 
 const PARSER = new XMLParser({
@@ -47,6 +51,17 @@ const PARSER = new XMLParser({
   processEntities: { enabled: true, maxTotalExpansions: 10_000 },
   removeNSPrefix: true,
 });
+
+function accountOf(statement: unknown): string | undefined {
+  const id = at(statement, 'Acct', 'Id');
+  return textOf(at(id, 'IBAN')) ?? textOf(at(id, 'Othr', 'Id'));
+}
+
+/** What is only announced or under way has not moved any money yet. */
+function isBooked(entry: unknown): boolean {
+  const status = textOf(at(entry, 'Sts')) ?? textOf(at(entry, 'Sts', 'Cd')) ?? 'BOOK';
+  return status === 'BOOK';
+}
 
 function bankLine(entry: unknown, line: number, currency: string): Outcome<BankLine, FileRefusal> {
   const amount = amountOf(at(entry, 'Amt'));

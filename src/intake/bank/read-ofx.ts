@@ -3,11 +3,11 @@ import { isDay } from '../../base/day.ts';
 import { done, type Outcome, refused } from '../../base/outcome.ts';
 import { amountMinor } from '../table/amount-text.ts';
 import type { FileRefusal } from '../table/file-refusal.ts';
-import type { BankFile, BankLine } from './bank-file.ts';
+import { type BankFile, type BankLine, severalAccounts } from './bank-file.ts';
 
 /**
  * A bank statement in OFX (Open Financial Exchange 1.x, which is SGML without end tags, and 2.x,
- * which is XML). Files with several accounts give the lines of all of them, in order.
+ * which is XML). A file of several accounts is refused: which is the group's must be said.
  *
  * @param currency ISO 4217 code of the season: amounts of another are refused
  */
@@ -28,6 +28,8 @@ export function readOfx(text: string, currency: string): Outcome<BankFile, FileR
     const wanted = 'an account statement (STMTRS)';
     return refused({ line: 0, field: 'OFX', said: 'no statement', wanted });
   }
+  const accounts = new Set(statements.flatMap((each) => textsAt(each, ['ACCTID'])));
+  if (accounts.size > 1) return refused(severalAccounts([...accounts]));
   const lines: BankLine[] = [];
   let closing: number | undefined;
   for (const statement of statements) {
@@ -42,9 +44,10 @@ export function readOfx(text: string, currency: string): Outcome<BankFile, FileR
     }
     const [ledger] = findAll(statement, ['LEDGERBAL']);
     const balance = amountMinor(textAt(ledger, 'BALAMT') ?? '', currency);
-    if (balance !== undefined) closing = (closing ?? 0) + balance;
+    if (balance !== undefined) closing = balance;
   }
-  return done({ lines, closing, opening: undefined, currency });
+  const [account] = accounts;
+  return done({ lines, closing, opening: undefined, currency, account });
 }
 
 const HEADER_MOST = 2000;
@@ -82,6 +85,10 @@ function findAll(part: unknown, names: readonly string[]): unknown[] {
     if (!names.includes(name)) return findAll(inner, names);
     return Array.isArray(inner) ? inner : [inner];
   });
+}
+
+function textsAt(part: unknown, names: readonly string[]): string[] {
+  return findAll(part, names).filter((found) => typeof found === 'string');
 }
 
 function textAt(part: unknown, name: string): string | undefined {

@@ -2,7 +2,7 @@ import { done, type Outcome, refused } from '../../base/outcome.ts';
 import { amountMinor } from '../table/amount-text.ts';
 import { type DayOrder, dayOf } from '../table/day-cell.ts';
 import type { FileRefusal } from '../table/file-refusal.ts';
-import { cellReader, type TableRow, type TextTable } from '../table/text-table.ts';
+import { cellReader, cutOffRow, type TableRow, type TextTable } from '../table/text-table.ts';
 import type { KnownNames } from './known-names.ts';
 import { sortOfWords } from './sort-words.ts';
 import { guessSupplierColumns, type SupplierColumns } from './supplier-columns.ts';
@@ -26,6 +26,8 @@ export function readSupplierTable(
 ): Outcome<SupplierFile & { readonly columns: SupplierColumns }, FileRefusal> {
   const columns = columnsFor(table, names, said);
   if (!columns.ok) return columns;
+  const cut = cutOffRow(table);
+  if (cut !== undefined) return refused(cut);
   const reader = new RowReader(table, columns.value, currency, names);
   const drafts: Draft[] = [];
   let owed: number | undefined;

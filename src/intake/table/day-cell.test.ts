@@ -31,6 +31,8 @@ describe('the order of the days of a column', () => {
     [['3.4.2027', '4.5.2027'], 'day-month-year'],
     [['03/03/2027', '04/04/2027'], 'month-day-year'],
     [['03/04/2027'], undefined],
+    [['02/15/2027', '31/31/2027', '03/22/2027'], 'month-day-year'],
+    [['x', ''], undefined],
   ] as const)('%j: %s', (cells, order) => {
     expect(dayOrderOf(cells)).toBe(order);
   });

@@ -31,14 +31,16 @@ export function dayOf(text: string, order: DayOrder): string | undefined {
 }
 
 /**
- * The order of the days of a column: the only one in which every cell is a day and, where several
+ * The order of the days of a column: the only one in which most cells are days and, where several
  * are left, the only one in which the days run one way. Undefined where it stays open: then a
  * person is asked, since 03/04 must not be guessed at.
  */
 export function dayOrderOf(cells: readonly string[]): DayOrder | undefined {
   const written = cells.filter((cell) => cell !== '');
-  const fits = dayOrders.filter((order) => written.every((cell) => dayOf(cell, order)));
-  const days = fits.map((order) => written.map((cell) => dayOf(cell, order) ?? ''));
+  const counts = dayOrders.map((order) => written.filter((cell) => dayOf(cell, order)).length);
+  const most = Math.max(...counts);
+  const fits = dayOrders.filter((_, at) => most > 0 && counts[at] === most);
+  const days = fits.map((order) => written.flatMap((cell) => dayOf(cell, order) ?? []));
   if (new Set(days.map((each) => each.join())).size <= 1) return fits[0];
   // With points between, days come first wherever they are written so (common practice).
   if (written.every((cell) => cell.includes('.')) && fits.includes('day-month-year')) {

@@ -1,4 +1,5 @@
 import Papa from 'papaparse';
+import type { FileRefusal } from './file-refusal.ts';
 
 /** A table from outside as text: the heads and the rows below them, each with its place. */
 export interface TextTable {
@@ -37,6 +38,17 @@ export function tableOf(cells: readonly (readonly string[])[]): TextTable | unde
 
 function isName(cell: string): boolean {
   return /\p{L}/u.test(cell);
+}
+
+/** Why the file was cut off: its last row alone has fewer cells than the heads. */
+export function cutOffRow({ heads, rows }: TextTable): FileRefusal | undefined {
+  const last = rows.at(-1);
+  if (last === undefined || last.cells.length >= heads.length) return undefined;
+  if (rows.length === 1 || rows.slice(0, -1).some(({ cells }) => cells.length < heads.length)) {
+    return undefined;
+  }
+  const said = `${last.cells.length} of ${heads.length} cells: ${last.cells.join(', ')}`;
+  return { line: last.at, field: '', said, wanted: 'the whole file; this one is cut off' };
 }
 
 /** The cells of one column. */

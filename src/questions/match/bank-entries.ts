@@ -1,37 +1,57 @@
 import { daysBetween } from '../../base/day.ts';
 import type { Ledger } from '../../ledger/ledger.ts';
-import type { MovementRecord } from '../../records/record.ts';
+import type { MovementRecord, RecordOf } from '../../records/record.ts';
+
+/** The kinds of record that show on the bank's statement. */
+export type BankKind =
+  | 'deposit'
+  | 'card-settle'
+  | 'debit'
+  | 'debit-returned'
+  | 'bank-fee'
+  | 'bounced';
 
 /** What one record says should be on the bank's statement: a record may show as two lines. */
 export interface BankEntry {
   readonly record: string;
-  readonly kind: MovementRecord['kind'];
+  readonly kind: BankKind;
   /** The record's day. */
   readonly date: string;
   /** Minor units; positive comes in. Never 0. */
   readonly cents: number;
-  /** A deposit slip's number or another word to look for in the bank's text. */
+  /** A deposit slip's number: a word to look for in the bank's text. */
   readonly slip: string | undefined;
+  /** The bank's line that a person has taken for it. */
+  readonly cleared: { readonly date: string; readonly reference?: string } | undefined;
 }
 
 /** Entries of every record that touches the bank account, by day. */
 export function bankEntries(ledger: Ledger): BankEntry[] {
-  return ledger
-    .movements()
-    .flatMap((movement) =>
-      amountsOf(ledger, movement).map((cents) => ({
-        record: movement.id,
-        kind: movement.kind,
-        date: movement.date,
-        cents,
-        slip: movement.kind === 'deposit' ? movement.slip : undefined,
-      })),
-    )
-    .filter(({ cents }) => cents !== 0);
+  return ledger.movements().flatMap((movement) => {
+    if (!isBankRecord(movement)) return [];
+    const { id: record, kind, date, cleared } = movement;
+    const slip = movement.kind === 'deposit' ? movement.slip : undefined;
+    return amountsOf(ledger, movement)
+      .filter((cents) => cents !== 0)
+      .map((cents) => ({ record, kind, date, cents, slip, cleared }));
+  });
 }
 
+export function isBankRecord(movement: MovementRecord): movement is RecordOf<BankKind> {
+  return BANK_KINDS.has(movement.kind);
+}
+
+const BANK_KINDS: ReadonlySet<string> = new Set<BankKind>([
+  'deposit',
+  'card-settle',
+  'debit',
+  'debit-returned',
+  'bank-fee',
+  'bounced',
+]);
+
 /** Amounts that the bank may show one by one; together they are the record's posting to `bank`. */
-function amountsOf(ledger: Ledger, movement: MovementRecord): number[] {
+function amountsOf(ledger: Ledger, movement: RecordOf<BankKind>): number[] {
   switch (movement.kind) {
     case 'deposit':
       return [movement.cents];
@@ -48,8 +68,6 @@ function amountsOf(ledger: Ledger, movement: MovementRecord): number[] {
       const payment = ledger.standing.currentOf(movement.payment);
       return [payment?.kind === 'payment' ? -payment.cents : 0, -(movement.fee ?? 0)];
     }
-    default:
-      return [];
   }
 }
 

@@ -64,7 +64,7 @@ export interface SupplierMatch {
 const DAYS = 14;
 /** Where amounts differ, the days may not. */
 const DAYS_DIFFERING = 3;
-const SUM_LIMITS = { members: 12, found: 2 };
+const SUM_LIMITS = { members: 12, found: 2, steps: 100_000 };
 
 export function matchSupplier(ledger: Ledger, statement: SupplierStatement): SupplierMatch {
   const entries = supplierEntries(ledger);
@@ -161,13 +161,13 @@ class SupplierMatching {
       const near = [...this.freeEntries].filter(
         (entry) => entry.sort === paper.sort && this.isNear(paper, entry) && entry.cents > 0,
       );
-      const sets = sumsTo(
+      const { sets } = sumsTo(
         near.map((entry) => entry.cents),
         cents,
         SUM_LIMITS,
-      ).filter((set) => set.length > 1);
+      );
       const [only] = sets;
-      if (only === undefined || sets.length > 1) continue;
+      if (only === undefined || sets.length > 1 || only.length < 2) continue;
       const taken = only.flatMap((at) => near[at] ?? []);
       const records = [...new Set(taken.map(({ record }) => record))];
       const why = { kind: 'records_together', count: records.length } as const;

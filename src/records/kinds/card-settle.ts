@@ -1,9 +1,11 @@
 import Type from 'typebox';
+import { banked } from '../cleared.ts';
 import { Minor, movement } from '../fields.ts';
 
 /** Card takings arrive at the bank, or count against what the supplier is owed (minor units). */
 export const CardSettle = Type.Object({
   ...movement,
+  ...banked,
   kind: Type.Literal('card-settle'),
   cents: Minor,
   fee: Minor,

@@ -1,19 +1,36 @@
 import type { BankFile } from '../../intake/bank/bank-file.ts';
 import type { Ledger } from '../../ledger/ledger.ts';
 import type { BankMatch } from '../../questions/match/match-bank.ts';
+import { missingBankRecords } from '../../questions/match/missing-bank-records.ts';
+import { kindNames } from '../../statements/kind-name.ts';
 import { matchWords } from '../../statements/match-words.ts';
 import { moneyText } from '../../statements/money-text.ts';
 import { matchPart, recordLine } from './match-lines.ts';
 
 /** The parts that the spec names, with the reasons in words. */
-export function bankMatchJson(found: BankMatch, _file: BankFile, _ledger: Ledger) {
+export function bankMatchJson(found: BankMatch, file: BankFile, ledger: Ledger) {
   const matched = found.matched.map(({ line, records, why, sure }) => ({
     line,
     records,
     reason: matchWords(why),
     sure,
   }));
-  return { ...found, matched };
+  return { ...found, matched, missing: missingFor(found, file, ledger) };
+}
+
+/** Records that would stand for the lines that only the bank has. */
+function missingFor(found: BankMatch, file: BankFile, ledger: Ledger) {
+  const told = new Set([
+    ...found.differ.map(({ line }) => line),
+    ...found.choices.map(({ line }) => line),
+    ...found.repeated,
+    ...found.mirrored.flat(),
+  ]);
+  const open = new Set(found.unmatchedLines.filter((line) => !told.has(line)));
+  return missingBankRecords(
+    ledger,
+    file.lines.filter(({ line }) => open.has(line)),
+  );
 }
 
 export function bankMatchText(found: BankMatch, file: BankFile, ledger: Ledger): string {
@@ -28,11 +45,25 @@ export function bankMatchText(found: BankMatch, file: BankFile, ledger: Ledger):
     ...records.map((id) => `      ${recordLine(id, ledger)}`),
     ...(sure ? [] : [`      ${matchWords(why)}`]),
   ]);
+  const differ = found.differ.map(
+    ({ line, record, ours }) =>
+      `${lineText(line)}: ${money(ours)} in the book, ${recordLine(record, ledger)}`,
+  );
+  const choose = found.choices.flatMap(({ line, sets }) => [
+    `${lineText(line)}: ${sets.length} sets of records come to this`,
+    ...sets.map((set) => `    ${set.map((id) => recordLine(id, ledger)).join(' + ')}`),
+  ]);
+  const missing = missingFor(found, file, ledger).map(
+    ({ line, record }) => `line ${line}: ${kindNames[record.kind]}, ${record.date}`,
+  );
   const ours = found.unmatchedRecords.map((id) => recordLine(id, ledger));
   return `${[
     ...rows,
     ...matchPart('Only at the bank', found.unmatchedLines.map(lineText)),
     ...matchPart('Only in the book', ours),
+    ...matchPart('Nearly the same', differ),
+    ...matchPart('To be chosen', choose),
+    ...matchPart('Most likely missing in the book', missing),
     '',
     `By the book ${money(found.bookBalance)}`,
     `less what is not yet at the bank ${money(found.outstanding)}`,

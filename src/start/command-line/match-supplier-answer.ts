@@ -1,6 +1,7 @@
 import type { SupplierFile } from '../../intake/supplier/supplier-file.ts';
 import type { Ledger } from '../../ledger/ledger.ts';
 import type { SupplierMatch } from '../../questions/match/match-supplier.ts';
+import { missingSupplierRecords } from '../../questions/match/missing-supplier-records.ts';
 import { productName } from '../../statements/account-name.ts';
 import { moneyText, unitsText } from '../../statements/money-text.ts';
 import {
@@ -24,7 +25,8 @@ export function supplierMatchJson(found: SupplierMatch, ledger: Ledger) {
     words: paperDifferenceWords(by, ledger),
   }));
   const onlyTheirs = found.onlyTheirs.map(({ lines }) => lines.map(({ line }) => line));
-  return { ...found, matched, differ, onlyTheirs };
+  const missing = missingSupplierRecords(ledger, found.onlyTheirs);
+  return { ...found, matched, differ, onlyTheirs, missing };
 }
 
 export function supplierMatchText(
