@@ -39,7 +39,7 @@ export interface SellerPrizes {
 }
 
 /** Units that are not sure, or not there yet; all products together. */
-export interface PendingCredit {
+interface PendingCredit {
   /** In the book out of a stall's pool, while the stall is not settled. */
   readonly stallNotSettled: number;
   /** Not in the book yet: paid online, to be brought, not taken over. */

@@ -14,7 +14,7 @@ export function PrizeProceeds() {
     <section aria-labelledby="proceeds">
       <h2 id="proceeds">What the group keeps</h2>
       <p>
-        {unitsText(due.credited)} credited units, <Money minor={due.centsPerUnit} plain /> each:{' '}
+        {unitsText(due.credited)} credited units at <Money minor={due.centsPerUnit} plain />:{' '}
         <Money minor={due.due} /> for the whole group.
       </p>
       {waiver !== undefined && (
