@@ -184,6 +184,8 @@ describe('pools that are no stall’s, and lifts', () => {
     await sendRecords(app, { ...said, sharing: { lift: true }, replaces });
     await app.goto('/set-up/sharing');
     await page.getByText('They count from the next season.').waitFor();
+    await app.goto('/pools/stall:nothing');
+    await page.getByText('There is no such pool in this book.').waitFor();
     await app.goto('/pools/post/lift');
     await page.getByRole('link', { name: 'on its own sheet' }).waitFor();
     expect(app.complaints).toEqual([]);

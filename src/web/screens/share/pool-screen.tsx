@@ -9,11 +9,24 @@ import { EarlierShareOuts } from './earlier-share-outs.tsx';
 import { LiftLink } from './lift-link.tsx';
 import { ShareSheet } from './share-sheet.tsx';
 
-/** A pool that is no stall's: posted orders or gift units without a seller. */
+/** A pool of the book; mostly one that is no stall's, since a stall has a page of its own. */
 export function PoolScreen({ params }: ScreenProps) {
+  const { setup } = useBook().ledger;
+  const pool = params.pool ?? '';
+  const stall = pool.startsWith('stall:') ? pool.slice('stall:'.length) : '';
+  if (pool === 'post' || pool === 'gift' || setup.stalls.has(stall)) return <Pool pool={pool} />;
+  return (
+    <Page title="Pool" above={ABOVE}>
+      <p>There is no such pool in this book. The closing list has those that are not yet shared.</p>
+    </Page>
+  );
+}
+
+const ABOVE = <a href="/closing">Closing list</a>;
+
+function Pool({ pool }: { readonly pool: string }) {
   const book = useBook();
   const { ledger } = book;
-  const pool = params.pool ?? '';
   const units = ledger.balances.unitsOf('credit', `pool:${pool}`);
   const lines = ledger.balances.linesOf('credit', `pool:${pool}`);
   const open = Object.keys(lines).length > 0;
@@ -24,7 +37,7 @@ export function PoolScreen({ params }: ScreenProps) {
   return (
     <Page
       title={poolName(ledger.setup, pool)}
-      above={<a href="/closing">Closing list</a>}
+      above={ABOVE}
       lead={
         open ? (
           <Units units={units} word="units not yet shared" to={account} />
