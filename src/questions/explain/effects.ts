@@ -16,6 +16,7 @@ export class Effects {
   readonly #collecting: Collecting;
   /** By who the record is about, part or seller, product, and price of the day. */
   readonly #units = new Map<string, Map<string, Map<string, Map<number, Effect>>>>();
+  readonly #goodsSeen = new Map<string, Map<string, boolean>>();
   #followers: Map<string, MovementRecord[]> | undefined;
 
   /** @param day balances at the end of this day; without it, of the whole book */
@@ -72,6 +73,21 @@ export class Effects {
     const effect = this.#collecting.of(single, this.#contextWithoutCents);
     byPrice.set(price, effect);
     return effect;
+  }
+
+  /**
+   * True where a unit of goods shows in stock or credit that was looked at. That depends on the
+   * accounts alone, so it is known for every product once it is for one.
+   */
+  isGoodsSeen(record: MovementRecord, field: NumberField): boolean {
+    const byPart = inner(this.#goodsSeen, partiesOf(record));
+    const part = field.seller ?? field.part;
+    const known = byPart.get(part);
+    if (known !== undefined) return known;
+    const { places } = this.unit(record, field);
+    const isSeen = places.some((place) => this.#places.at(place).product !== '');
+    byPart.set(part, isSeen);
+    return isSeen;
   }
 
   /** A record dated after the day of the balances does nothing to them. */

@@ -6,6 +6,7 @@ import type { MovementRecord } from '../../records/record.ts';
 import { type Effect, effectOf } from '../../solvers/gap/effect.ts';
 import type { LedgerName } from '../postings-of.ts';
 import { Effects } from './effects.ts';
+import type { NumberField } from './number-fields.ts';
 import { differencesIn, type ObservedAccount } from './observation.ts';
 import { Places } from './places.ts';
 
@@ -126,6 +127,13 @@ export class Situation {
       ) || this.#isSellerSettled(record);
     this.#settled.set(record, settled);
     return settled;
+  }
+
+  /** True where goods of the product were looked at wherever this number moves them, and agree. */
+  isSettledProduct(record: MovementRecord, field: NumberField): boolean {
+    const { product } = field;
+    if (product === undefined || this.#hotProducts.has(product)) return false;
+    return this.effects.isGoodsSeen(record, field);
   }
 
   /** Orders and gifts move one or the other account of their seller. */

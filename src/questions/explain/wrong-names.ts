@@ -65,7 +65,9 @@ class NameLook {
   products(record: MovementRecord): void {
     for (const field of numberFields(record)) {
       const { product, value } = field;
-      if (product === undefined || value === 0 || !this.#isProductInDoubt(record, field)) continue;
+      if (product === undefined || value === 0) continue;
+      if (this.#situation.isSettledProduct(record, field)) continue;
+      if (!this.#isProductInDoubt(record, field)) continue;
       for (const other of this.#othersFor(record, field)) {
         if (other === product) continue;
         const target: NumberField = {

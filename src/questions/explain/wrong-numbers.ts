@@ -16,6 +16,7 @@ export function wrongNumbers(situation: Situation, taking: Taking): void {
   for (const record of situation.entries) {
     if (taking.isWhole && situation.isSettled(record)) continue;
     for (const field of numberFields(record)) {
+      if (situation.isSettledProduct(record, field)) continue;
       const unit = situation.effects.unit(record, field);
       const times = taking.timesOf(unit);
       if (times === 0) continue;
