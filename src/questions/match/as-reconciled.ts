@@ -1,0 +1,42 @@
+import { sum } from '../../base/sum.ts';
+import { Ledger } from '../../ledger/ledger.ts';
+import { type BankEntry, bankEntries } from './bank-entries.ts';
+
+/** The bank account on a day, from what was accepted: it needs no file, and prints the same later. */
+export interface AsReconciled {
+  readonly date: string;
+  /** Minor units by the book at the end of the day. */
+  readonly bookBalance: number;
+  /** What the bank's accepted lines up to the day come to. */
+  readonly bankBalance: number;
+  /** In the book by the day, and at the bank later or not yet. */
+  readonly notAtBank: readonly BankEntry[];
+  /** At the bank by the day, and dated later in the book. */
+  readonly notInBook: readonly BankEntry[];
+}
+
+/**
+ * The finished reconciliation of a day. `bookBalance` less what is not yet at the bank, plus what
+ * the bank had before the book, is `bankBalance`.
+ */
+export function asReconciled(ledger: Ledger, date: string): AsReconciled {
+  const entries = bankEntries(ledger);
+  const isCleared = ({ cleared }: BankEntry) => cleared !== undefined && cleared.date <= date;
+  return {
+    date,
+    bookBalance: ledger.asOf(date).moneyOf('bank'),
+    bankBalance: sum(entries.filter(isCleared).map(({ cents }) => cents)),
+    notAtBank: entries.filter((entry) => entry.date <= date && !isCleared(entry)),
+    notInBook: entries.filter((entry) => entry.date > date && isCleared(entry)),
+  };
+}
+
+/**
+ * The book as it was written up to an instant: what was added or edited later is left out, so that
+ * a reconciliation can be printed again as it was on its day.
+ *
+ * @param instant RFC 3339 in UTC, as in the records' `at`
+ */
+export function bookAsWritten(ledger: Ledger, instant: string): Ledger {
+  return Ledger.of([...ledger.standing.records()].filter(({ at }) => at <= instant));
+}
