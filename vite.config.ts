@@ -1,11 +1,13 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { offlineFiles } from './tools/offline-files.ts';
 
 /** Bundles the app (src/web) into dist/web, which the server hands out under a strict policy. */
 // biome-ignore lint/style/noDefaultExport: the tool reads its settings from the default export
 export default defineConfig({
   root: fileURLToPath(new URL('src/web', import.meta.url)),
   publicDir: false,
+  plugins: [offlineFiles()],
   build: {
     outDir: fileURLToPath(new URL('dist/web', import.meta.url)),
     emptyOutDir: true,

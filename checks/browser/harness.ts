@@ -25,6 +25,11 @@ export interface OpenOptions {
   readonly locale?: string;
   /** The address within the app, after the key was changed for a session. */
   readonly path?: string;
+  /**
+   * The browser keeps the app's files, as it does for a person. Without it they come from the
+   * server each time, so that a test sees every request.
+   */
+  readonly keepsApp?: boolean;
 }
 
 export interface OpenedApp {
@@ -47,7 +52,7 @@ const CHROMIUM_PATHS = [
   '/usr/bin/chromium-browser',
   '/usr/bin/google-chrome',
 ];
-const CHROMIUM_FLAGS = [
+export const CHROMIUM_FLAGS = [
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',
@@ -63,13 +68,15 @@ export const WIDE = { width: 1280, height: 900 } as const;
 
 let browser: Promise<Browser> | undefined;
 
+export function chromiumPath(): string {
+  const found = CHROMIUM_PATHS.find((path) => path !== '' && existsSync(path));
+  if (found !== undefined) return found;
+  throw new Error('No Chromium here. Debian: apt-get install chromium, or set CHROMIUM.');
+}
+
 /** One browser a test file; vitest ends it with the file's process. */
 export function launchedBrowser(): Promise<Browser> {
-  const executablePath = CHROMIUM_PATHS.find((path) => path !== '' && existsSync(path));
-  if (executablePath === undefined) {
-    throw new Error('No Chromium here. Debian: apt-get install chromium, or set CHROMIUM.');
-  }
-  browser ??= chromium.launch({ executablePath, args: CHROMIUM_FLAGS });
+  browser ??= chromium.launch({ executablePath: chromiumPath(), args: CHROMIUM_FLAGS });
   return browser;
 }
 
@@ -84,6 +91,7 @@ export async function openApp(options: OpenOptions = {}): Promise<OpenedApp> {
     colorScheme: options.colorScheme ?? 'light',
     locale: options.locale ?? 'en-US',
     reducedMotion: 'reduce',
+    serviceWorkers: options.keepsApp ? 'allow' : 'block',
   });
   const page = await context.newPage();
   const complaints = listenForComplaints(page);
@@ -110,7 +118,7 @@ export async function openApp(options: OpenOptions = {}): Promise<OpenedApp> {
 }
 
 /** Opens the printed address as a person does, and waits until its key became a session. */
-async function signIn(page: Page, address: string): Promise<void> {
+export async function signIn(page: Page, address: string): Promise<void> {
   const signedIn = page.waitForResponse(
     (answer) => answer.url().endsWith('/api/session') && answer.ok(),
     { timeout: 15_000 },
@@ -139,7 +147,7 @@ async function askAsApp(page: Page, method: string, path: string, body: unknown)
   return JSON.parse(answer.text);
 }
 
-function listenForComplaints(page: Page): string[] {
+export function listenForComplaints(page: Page): string[] {
   const complaints: string[] = [];
   page.on('pageerror', (error) => complaints.push(`page error: ${error.message}`));
   page.on('console', (message) => {

@@ -32,7 +32,10 @@ export interface BookCopy {
   sent(number: number): Promise<void>;
   /** Keeps an entry back with the reason, or lets it go to the server again. */
   hold(number: number, held: Held | undefined): Promise<void>;
-  /** Puts records that are in the journal back into the outbox, as one held entry. */
+  /**
+   * Puts records that are in the journal back into the outbox, as one held entry (together with an
+   * entry that is left of the same tap).
+   */
   putBack(ids: readonly string[], held: Held): Promise<void>;
 }
 

@@ -57,7 +57,10 @@ function memoryCopy(journal: Journal): BookCopy {
     putBack: async (ids, held) => {
       const here = await journal.readSince(0);
       const first = here.find(({ record }) => ids.includes(record.id));
-      if (first !== undefined) put({ number: first.arrival, ids, held });
+      if (first === undefined) return;
+      const number = first.arrival;
+      const entry = outbox.find((each) => each.number === number);
+      put({ number, ids: [...(entry?.ids ?? []), ...ids], held });
     },
   };
 }

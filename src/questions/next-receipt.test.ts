@@ -13,7 +13,7 @@ function nextAfter(...receipts: readonly (string | undefined)[]): string {
       ...(receipt === undefined ? {} : { receipt }),
     }),
   );
-  return nextReceipt(book.ledger(payments));
+  return nextReceipt(book.ledger(payments).standing.records());
 }
 
 describe('the next receipt number', () => {
@@ -31,6 +31,14 @@ describe('the next receipt number', () => {
       cents: 1,
       receipt: '4',
     });
-    expect(nextReceipt(book.ledger([payment, book.remove(payment.id)]))).toBe('5');
+    expect(nextReceipt([payment, book.remove(payment.id)])).toBe('5');
+  });
+
+  it('counts a device on in its own series only', () => {
+    const given = ['R-090', 'K7-002', 'K7-001', 'K78-5'].map((receipt) =>
+      book.movement('payment', { seller: 'ada', tender: 'cash', cents: 1, receipt }),
+    );
+    expect(nextReceipt(given, 'K7-')).toBe('K7-003');
+    expect(nextReceipt(given, 'M3-')).toBe('M3-001');
   });
 });

@@ -6,7 +6,12 @@ import { fileURLToPath } from 'node:url';
 const HOME = fileURLToPath(new URL('../..', import.meta.url));
 /** The folder of the built app. */
 export const APP_FILES = join(HOME, 'dist', 'web');
-const SOURCES = ['src/**/*.{ts,tsx,css,html,svg}', 'vite.config.ts', 'package-lock.json'];
+const SOURCES = [
+  'src/**/*.{ts,tsx,css,html,svg,png,webmanifest}',
+  'vite.config.ts',
+  'tools/offline-files.ts',
+  'package-lock.json',
+];
 
 export function isAppBuilt(): boolean {
   const page = statSync(join(APP_FILES, 'index.html'), { throwIfNoEntry: false });

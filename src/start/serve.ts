@@ -20,6 +20,8 @@ export interface ServeOptions {
   readonly data: string;
   /** Without it, the first free one from 4870. */
   readonly port?: number;
+  /** The folder of the built app, where it is not the usual one. */
+  readonly appFiles?: string;
 }
 
 export interface Serving {
@@ -43,7 +45,7 @@ export async function startServing(options: ServeOptions): Promise<Outcome<Servi
   }
 }
 
-async function serveStore(store: Store, { port }: ServeOptions): Promise<Serving> {
+async function serveStore(store: Store, { port, appFiles }: ServeOptions): Promise<Serving> {
   const sessions = new Sessions({ now: () => performance.now(), random: randomBytes });
   let listening: Listening | undefined;
   const app = createApp({
@@ -53,7 +55,7 @@ async function serveStore(store: Store, { port }: ServeOptions): Promise<Serving
     today,
     demo: demoSeason,
     port: () => listening?.port ?? 0,
-    appFiles: APP_FILES,
+    appFiles: appFiles ?? APP_FILES,
     newReference: () => randomUUID().slice(0, 8),
     reportBug: (reference, bug) => {
       const trace = bug instanceof Error ? bug.stack : String(bug);

@@ -31,12 +31,19 @@ export function App(props: { readonly connection: Connection; readonly machine: 
     chooseBook(address);
     state.value = { at: 'book', book: opened.value, shelf };
   };
+  /** Opens what this device keeps at once; the server is asked beside it. */
   const start = async () => {
-    const key = new URLSearchParams(location.hash.slice(1)).get('key');
-    if (key !== null) {
-      await connection.openSession(key);
-      go(`${location.pathname}${location.search}`, true);
+    const signingIn = signIn(connection);
+    const here = await openFromHere(connection, machine);
+    if (here !== undefined) {
+      state.value = { at: 'book', book: here, shelf: { books: [], damage: [] } };
+      if (await signingIn) void here.refresh();
+      const books = await connection.books();
+      const now = state.value;
+      if (books.ok && now.at === 'book') state.value = { ...now, shelf: books.value };
+      return;
     }
+    await signingIn;
     const books = await connection.books();
     if (!books.ok) {
       state.value = { at: 'stopped', message: books.refusal.message };
@@ -46,10 +53,16 @@ export function App(props: { readonly connection: Connection; readonly machine: 
     if (meant === undefined) state.value = { at: 'shelf', shelf: books.value };
     else await open(meant, books.value);
   };
-  useEffect(() => void start(), []);
+  useEffect(() => {
+    void start();
+    // The printed address put into a window of the app that is open already loads nothing anew.
+    const again = () => void start();
+    addEventListener('hashchange', again);
+    return () => removeEventListener('hashchange', again);
+  }, []);
   const now = state.value;
   const book = now.at === 'book' ? now.book : undefined;
-  useEffect(() => followOthers(book), [book]);
+  useEffect(() => followOthers(book, machine), [book]);
   switch (now.at) {
     case 'starting':
       return <ShelfMessage title="Cratebook">Opening the book…</ShelfMessage>;
@@ -67,8 +80,9 @@ export function App(props: { readonly connection: Connection; readonly machine: 
           <Frame
             damage={now.shelf.damage}
             onShelf={async () => {
-              const books = await connection.books();
-              state.value = { at: 'shelf', shelf: books.ok ? books.value : now.shelf };
+              const [books, kept] = await Promise.all([connection.books(), machine.copies.books()]);
+              const shelf = books.ok ? books.value : { books: kept, damage: [] };
+              state.value = { at: 'shelf', shelf };
             }}
           />
         </BookContext.Provider>
@@ -76,15 +90,51 @@ export function App(props: { readonly connection: Connection; readonly machine: 
   }
 }
 
-/** Takes over what others wrote whenever this window is looked at again. */
-function followOthers(book: Book | undefined): () => void {
+/** Changes the key of the printed address for a session; true where there was one. */
+async function signIn(connection: Connection): Promise<boolean> {
+  const key = new URLSearchParams(location.hash.slice(1)).get('key');
+  if (key === null) return false;
+  // Out of the address first: it must not stay there, whatever becomes of it.
+  go(`${location.pathname}${location.search}`, true);
+  await connection.openSession(key);
+  return true;
+}
+
+/** The book chosen earlier, where this device has records of it. */
+async function openFromHere(connection: Connection, machine: Machine): Promise<Book | undefined> {
+  const kept = await machine.copies.books();
+  const meant = chosenBook(kept);
+  if (meant === undefined) return undefined;
+  const copy = await machine.copies.openCopy(meant);
+  if ((await copy.journal.lastArrival()) === 0) return undefined;
+  const opened = await Book.open(meant, connection, machine);
+  return opened.ok ? opened.value : undefined;
+}
+
+const TRY_AGAIN_MS = 20_000;
+
+/**
+ * Sends and reads whenever there may be something to: the window is looked at again, a connection
+ * is back, another window wrote, or something waits. (The platform's background sending is only in
+ * some browsers, so none of this rests on it.)
+ */
+function followOthers(book: Book | undefined, machine: Machine): () => void {
+  if (book === undefined) return () => undefined;
   const look = () => {
-    if (document.visibilityState === 'visible') void book?.refresh();
+    if (document.visibilityState === 'visible') void book.refresh();
   };
+  const stopListening = machine.windows.listen(() => void book.follow());
+  const timer = setInterval(() => {
+    if (book.onPhone.value.waiting.length > 0 || book.trouble.value !== undefined) look();
+  }, TRY_AGAIN_MS);
   addEventListener('focus', look);
+  addEventListener('online', look);
   document.addEventListener('visibilitychange', look);
   return () => {
+    stopListening();
+    clearInterval(timer);
     removeEventListener('focus', look);
+    removeEventListener('online', look);
     document.removeEventListener('visibilitychange', look);
   };
 }

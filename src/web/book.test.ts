@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { done, refused } from '../base/outcome.ts';
 import { seeded } from '../base/seeded.ts';
+import { memoryCopies } from '../journal/memory-copy.ts';
 import { testBook } from '../ledger/test-book.ts';
 import type { BookRecord } from '../records/record.ts';
 import { Book, type Machine } from './book.ts';
@@ -42,7 +43,15 @@ function server() {
 function machine(): Machine {
   const random = seeded(5);
   // The clock stands still: ids and times must be apart all the same.
-  return { now: () => 1_800_000_000_000, random: random.bytes, today: () => '2027-02-03' };
+  return {
+    now: () => 1_800_000_000_000,
+    random: random.bytes,
+    today: () => '2027-02-03',
+    pause: (ms) => new Promise((resolve) => setTimeout(resolve, ms)),
+    receiptSeries: 'K7M-',
+    copies: memoryCopies(),
+    windows: { tell: () => undefined, listen: () => () => undefined },
+  };
 }
 
 async function openBook(connection: Connection): Promise<Book> {
@@ -77,12 +86,16 @@ test('the same drafts twice at once are one record', async () => {
   expect(kept.filter(({ kind }) => kind === 'bank-fee')).toHaveLength(1);
 });
 
-test('the same drafts again after a lost answer are the same record', async () => {
+test('a lost answer leaves it saved on this phone, and sending again makes no double', async () => {
   const { kept, trouble, connection } = server();
   const book = await openBook(connection);
   trouble.next = 'lost';
-  expect((await book.append([fee])).ok).toBe(false);
   expect((await book.append([fee])).ok).toBe(true);
+  expect(book.onPhone.value.waiting).toHaveLength(1);
+  expect(book.trouble.value?.name).toBe(NO_ANSWER);
+  expect((await book.refresh()).ok).toBe(true);
+  expect(book.onPhone.value.waiting).toEqual([]);
+  expect(book.trouble.value).toBe(undefined);
   expect(kept.filter(({ kind }) => kind === 'bank-fee')).toHaveLength(1);
   expect(book.ledger.balances.moneyOf('fees')).toBe(350);
 });

@@ -3,37 +3,33 @@ import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import { assert } from '../base/assert.ts';
 import { canonicalText } from '../base/canonical-text.ts';
-import { uuid7 } from '../base/id.ts';
 import { done, type Outcome, refused } from '../base/outcome.ts';
 import type { ErrorAnswer } from '../contract/api.ts';
+import type { BookCopy } from '../journal/book-copy.ts';
 import { Ledger } from '../ledger/ledger.ts';
+import { nextReceipt } from '../questions/next-receipt.ts';
 import { workingDay } from '../questions/working-day.ts';
-import type { BookRecord, Kind, RecordOf } from '../records/record.ts';
-import { type BookAddress, type Connection, NO_ANSWER } from './connection.ts';
+import type { BookRecord } from '../records/record.ts';
+import { isAboutRecords } from './about-records.ts';
+import type { BookAddress, Connection } from './connection.ts';
+import { type Draft, Stamp } from './draft.ts';
+import { readServer, sendOutbox } from './exchange.ts';
+import type { Machine } from './machine.ts';
+import { type OnPhone, onPhone, phoneTrouble, TAKEN_BACK } from './on-phone.ts';
+
+export type { Draft } from './draft.ts';
+export type { Machine } from './machine.ts';
 
 /**
- * The open book: every record of it folded into a ledger, and the one way to add to it.
+ * The open book: the device's copy of it folded into a ledger, and the one way to add to it.
  * In a screen: `const book = useBook()`, then `book.ledger`, `book.currency`, `book.workingDay()`.
- * The screen is drawn again whenever a record arrives.
+ * The screen is drawn again whenever a record arrives. What is added is first kept on the device,
+ * then sent; what the server has is read into the copy.
  */
-
-/** What a screen hands in: everything but what the device stamps on a record. */
-export type Draft<K extends Kind = Kind> = K extends Kind
-  ? Omit<RecordOf<K>, 'id' | 'at' | 'by'>
-  : never;
-
-/** Clock and randomness, given by main.tsx, so that a test can give its own. */
-export interface Machine {
-  /** Unix milliseconds. */
-  now(): number;
-  random(bytes: number): Uint8Array;
-  /** Today's calendar day where the person is, `YYYY-MM-DD`. */
-  today(): string;
-}
-
 export type Appending = Outcome<readonly BookRecord[], ErrorAnswer>;
 
-const RANDOM_BYTES = 10;
+/** A save waits so long for the server's word before it stands as saved on this phone. */
+const PATIENCE_MS = 400;
 
 export class Book {
   readonly address: BookAddress;
@@ -41,14 +37,26 @@ export class Book {
   readonly version = signal(0);
   /** What was saved last on this device, offered with Undo at the top of the page. */
   readonly saved = signal<readonly BookRecord[]>([]);
+  /** What is only on this device yet, and why. */
+  readonly onPhone = signal<OnPhone>({ waiting: [], held: [], takenBack: [], aside: [] });
+  /** Why nothing was sent or read at the last try; undefined when all went well. */
+  readonly trouble = signal<ErrorAnswer | undefined>(undefined);
   readonly #connection: Connection;
   readonly #machine: Machine;
-  readonly #ledger: Ledger;
-  /** Stamped records whose answer never came, by their drafts: sent again under the same ids. */
+  readonly #copy: BookCopy;
+  readonly #stamp: Stamp;
+  #ledger = Ledger.of([]);
+  /** Every record the device has, also those that are held back. */
+  readonly #here = new Map<string, BookRecord>();
+  /** Local arrival number up to which the copy was read. */
+  #seen = 0;
+  /** Ids that do not count, as the server did not take them. */
+  #held: ReadonlySet<string> = new Set();
+  /** Stamped records that are nowhere for sure, by their drafts: sent again under the same ids. */
   readonly #unsure = new Map<string, readonly BookRecord[]>();
   readonly #sending = new Map<string, Promise<Appending>>();
-  #last: number;
-  #stamped = 0;
+  #turn: Promise<unknown> = Promise.resolve();
+  #reading: Promise<unknown> = Promise.resolve();
   readonly #season = computed(() => {
     this.version.value;
     return this.#ledger.setup.season;
@@ -58,26 +66,30 @@ export class Book {
     address: BookAddress,
     connection: Connection,
     machine: Machine,
-    ledger: Ledger,
-    last: number,
+    copy: BookCopy,
   ) {
     this.address = address;
     this.#connection = connection;
     this.#machine = machine;
-    this.#ledger = ledger;
-    this.#last = last;
+    this.#copy = copy;
+    this.#stamp = new Stamp(machine);
   }
 
-  /** Reads every record of a book and folds it. */
+  /** Opens the device's copy, or reads the book from the server where there is none yet. */
   static async open(
     address: BookAddress,
     connection: Connection,
     machine: Machine,
   ): Promise<Outcome<Book, ErrorAnswer>> {
-    const answer = await connection.recordsAfter(address, 0);
-    if (!answer.ok) return answer;
-    const ledger = Ledger.of(answer.value.records.map((arrived) => arrived.record));
-    return done(new Book(address, connection, machine, ledger, answer.value.last));
+    const copy = await machine.copies.openCopy(address);
+    const book = new Book(address, connection, machine, copy);
+    await book.#catchUp();
+    if (book.#here.size > 0) void book.refresh();
+    else {
+      const read = await book.refresh();
+      if (!read.ok) return read;
+    }
+    return done(book);
   }
 
   /** The folded book. Reading it ties the screen to every later change. */
@@ -100,64 +112,161 @@ export class Book {
     return workingDay(this.ledger, this.#machine.today());
   }
 
+  /** The next number of this device's own receipts, without a gap or a double. */
+  nextReceipt(): string {
+    this.version.value;
+    return nextReceipt(this.#here.values(), this.#machine.receiptSeries);
+  }
+
+  /** A record that is on this device, whether it counts or is held back. */
+  recordHere(id: string): BookRecord | undefined {
+    return this.#here.get(id);
+  }
+
   /**
-   * Adds records: all of them or none. Resolves when the server has them for good. The same drafts
-   * sent again after no answer came are the same records, so a second tap never makes a double.
+   * Adds records: all of them or none. Resolves when the device has them for good and the server
+   * has answered, or has been silent for a moment; `onPhone` tells which. The same drafts while
+   * they are being saved are the same records, so a second tap never makes a double.
    */
   append(drafts: readonly Draft[]): Promise<Appending> {
     const said = canonicalText(drafts);
     const running = this.#sending.get(said);
     if (running !== undefined) return running;
-    const sending = this.#send(said, drafts).finally(() => this.#sending.delete(said));
+    const sending = this.#add(said, drafts).finally(() => this.#sending.delete(said));
     this.#sending.set(said, sending);
     return sending;
   }
 
-  /** Takes over what others have written since. */
-  async refresh(): Promise<Outcome<number, ErrorAnswer>> {
-    const answer = await this.#connection.recordsAfter(this.address, this.#last);
-    if (!answer.ok) return answer;
-    for (const { record } of answer.value.records) this.#ledger.add(record);
-    this.#last = Math.max(this.#last, answer.value.last);
-    if (answer.value.records.length > 0) this.version.value += 1;
-    return done(answer.value.records.length);
+  /** Sends what waits and takes over what others have written since. */
+  refresh(): Promise<Outcome<void, ErrorAnswer>> {
+    const mine = this.#turn.then(() => this.#exchange());
+    this.#turn = mine.catch(() => undefined);
+    return mine;
+  }
+
+  /** Takes over what another window of this device has changed in the copy. */
+  async follow(): Promise<void> {
+    await this.#catchUp();
+  }
+
+  /** Lets a held entry of the outbox go to the server again. */
+  async sendAgain(number: number): Promise<void> {
+    await this.#copy.hold(number, undefined);
+    await this.#changed();
+    await this.refresh();
+  }
+
+  /** Takes a held entry back: it is kept on this device, and never sent. */
+  async takeBack(number: number): Promise<void> {
+    await this.#copy.hold(number, TAKEN_BACK);
+    await this.#changed();
   }
 
   /** The book as it would be with these drafts, on a copy: for "after" figures beside a form. */
   supposing(drafts: readonly Draft[]): Ledger {
     const copy = Ledger.of(this.ledger.standing.records());
-    for (const draft of drafts) copy.add(this.#stamp(draft));
+    for (const draft of drafts) copy.add(this.#stamp.on(draft));
     return copy;
   }
 
-  async #send(said: string, drafts: readonly Draft[]): Promise<Appending> {
-    const records = this.#unsure.get(said) ?? drafts.map((draft) => this.#stamp(draft));
-    const answer = await this.#connection.append(this.address, records);
-    if (!answer.ok) {
-      if (answer.refusal.name === NO_ANSWER) this.#unsure.set(said, records);
-      else this.#unsure.delete(said);
-      return refused(answer.refusal);
+  async #add(said: string, drafts: readonly Draft[]): Promise<Appending> {
+    const records = this.#unsure.get(said) ?? drafts.map((draft) => this.#stamp.on(draft));
+    const refusal = await this.#refusalHere(records);
+    if (refusal !== undefined) return refused(refusal);
+    const kept = await this.#copy.keep(records);
+    if (!kept.ok) return this.#straightToServer(said, records);
+    await this.#changed();
+    await Promise.race([this.refresh(), this.#machine.pause(PATIENCE_MS)]);
+    const entry = this.onPhone.value.held.find(({ ids }) => ids.includes(records[0]?.id ?? ''));
+    if (entry?.held !== undefined) {
+      // The form that asked is still open and says why: there is nothing left to keep.
+      await this.takeBack(entry.number);
+      return refused(entry.held);
     }
-    this.#unsure.delete(said);
-    for (const record of records) this.#ledger.add(record);
-    const arrivals = answer.value.added.map((added) => added.arrival);
-    const gapless = arrivals.length === records.length && Math.min(...arrivals) === this.#last + 1;
-    if (gapless) this.#last = Math.max(...arrivals);
     this.saved.value = records;
-    this.version.value += 1;
-    // Others wrote in between: read from the last number that is surely ours.
-    if (!gapless) await this.refresh();
     return done(records);
   }
 
-  #stamp(draft: Draft): BookRecord {
-    // Records of one tap follow each other by a millisecond, so that their order is kept.
-    this.#stamped = Math.max(this.#machine.now(), this.#stamped + 1);
-    const id = uuid7(this.#stamped, this.#machine.random(RANDOM_BYTES));
-    const at = new Date(this.#stamped).toISOString();
-    // The draft carries its own kind's fields; the compiler cannot follow the union through a
-    // spread.
-    return { id, at, by: 'manager', ...draft } as BookRecord;
+  /** The rules, where their chunk is at hand; the server asks them again in any case. */
+  async #refusalHere(records: readonly BookRecord[]): Promise<ErrorAnswer | undefined> {
+    const rules = await import('./rules-here.ts').catch(() => undefined);
+    return rules?.refusalHere(this.#ledger, records, this.#machine.today());
+  }
+
+  /** The device can keep nothing more: what is saved goes to the server, or stays in the form. */
+  async #straightToServer(said: string, records: readonly BookRecord[]): Promise<Appending> {
+    const answer = await this.#connection.append(this.address, records);
+    if (!answer.ok && !isAboutRecords(answer.refusal)) this.#unsure.set(said, records);
+    else this.#unsure.delete(said);
+    if (!answer.ok) return refused(phoneTrouble(answer.refusal));
+    this.#count(records);
+    this.saved.value = records;
+    return done(records);
+  }
+
+  async #exchange(): Promise<Outcome<void, ErrorAnswer>> {
+    const exchange = {
+      copy: this.#copy,
+      connection: this.#connection,
+      address: this.address,
+    };
+    const sent = await sendOutbox(exchange);
+    if (sent.ok) await this.#changed();
+    const read = sent.ok ? await readServer(exchange) : sent;
+    await this.#changed();
+    this.trouble.value = read.ok ? undefined : read.refusal;
+    if (!read.ok) return read;
+    if (read.value.unkept.length > 0) this.#count(read.value.unkept);
+    return done(undefined);
+  }
+
+  /** Counts records that could not be kept on this device. */
+  #count(records: readonly BookRecord[]): void {
+    for (const record of records) {
+      this.#here.set(record.id, record);
+      this.#ledger.add(record);
+    }
+    this.version.value += 1;
+  }
+
+  async #changed(): Promise<void> {
+    if (await this.#catchUp()) this.#machine.windows.tell();
+  }
+
+  /** Brings ledger and outbox up to date with the copy; true where it had changed. */
+  #catchUp(): Promise<boolean> {
+    // One after another, so that what was read first never overwrites what was read later.
+    const mine = this.#reading.then(() => this.#readCopy());
+    this.#reading = mine.catch(() => undefined);
+    return mine;
+  }
+
+  async #readCopy(): Promise<boolean> {
+    const [arrived, state] = await Promise.all([
+      this.#copy.journal.readSince(this.#seen),
+      this.#copy.state(),
+    ]);
+    const before = this.onPhone.value;
+    const now = onPhone(state);
+    const held = new Set([...now.held, ...now.takenBack].flatMap(({ ids }) => ids));
+    for (const { arrival, record } of arrived) {
+      this.#seen = Math.max(this.#seen, arrival);
+      this.#here.set(record.id, record);
+    }
+    const sameHeld = held.size === this.#held.size && [...held].every((id) => this.#held.has(id));
+    this.#held = held;
+    if (sameHeld && this.#ledger.size > 0) {
+      for (const { record } of arrived) if (!held.has(record.id)) this.#ledger.add(record);
+    } else if (arrived.length > 0 || !sameHeld) {
+      const counting = [...this.#here.values()].filter(({ id }) => !held.has(id));
+      this.#ledger = Ledger.of(counting);
+    }
+    const changed = arrived.length > 0 || canonicalText(before) !== canonicalText(now);
+    if (changed) {
+      this.onPhone.value = now;
+      this.version.value += 1;
+    }
+    return changed;
   }
 }
 

@@ -32,6 +32,8 @@ export interface Connection {
 
 export const NO_ANSWER = 'no_answer';
 
+const ANSWER_WITHIN_MS = 30_000;
+
 export function httpConnection(fetching: typeof fetch): Connection {
   const send = <T>(path: string, body?: unknown) => request<T>(fetching, path, body);
   return {
@@ -55,7 +57,9 @@ async function request<T>(fetching: typeof fetch, path: string, body?: unknown):
           body: JSON.stringify(body),
         };
   try {
-    const response = await fetching(path, { ...ask, credentials: 'same-origin' });
+    // What hangs is given up: what was sent waits in the outbox and is sent again.
+    const signal = AbortSignal.timeout(ANSWER_WITHIN_MS);
+    const response = await fetching(path, { ...ask, signal, credentials: 'same-origin' });
     const text = await response.text();
     const answer: unknown = text === '' ? undefined : JSON.parse(text);
     // The server is our own and speaks the contract; its shapes are tested on its side.
@@ -63,7 +67,7 @@ async function request<T>(fetching: typeof fetch, path: string, body?: unknown):
   } catch {
     return refused({
       name: NO_ANSWER,
-      message: 'The server did not answer. Nothing you typed is lost: try again.',
+      message: 'The server did not answer. Nothing is lost: try again.',
     });
   }
 }

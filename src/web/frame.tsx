@@ -5,6 +5,7 @@ import { Shortcuts } from './line/line-entry.tsx';
 import { address } from './navigation.ts';
 import { Notice } from './parts/notice.tsx';
 import { Page } from './parts/page.tsx';
+import { PhoneLine } from './parts/phone-line.tsx';
 import { routeAt, type Screen } from './routes.ts';
 
 /**
@@ -32,8 +33,11 @@ export function Frame(props: { readonly damage: readonly string[]; readonly onSh
         </button>
         <Pages />
       </header>
-      <Verbs />
-      <Shortcuts />
+      <PhoneLine />
+      <div class="at-hand">
+        <Verbs />
+        <Shortcuts />
+      </div>
       <main id="page" tabIndex={-1}>
         {props.damage.length > 0 && (
           <Notice tone="stop" title="The store is damaged, so nothing is written to it.">
@@ -131,7 +135,7 @@ interface Shown {
 /** The screen at the address; while its chunk comes, the one before stays. */
 function Current() {
   const { path, search } = address.value;
-  const shown = useSignal<Shown | 'missing' | undefined>(undefined);
+  const shown = useSignal<Shown | 'missing' | 'not loaded' | undefined>(undefined);
   const first = useRef(true);
   useEffect(() => {
     const found = routeAt(path);
@@ -140,15 +144,20 @@ function Current() {
       return undefined;
     }
     let stale = false;
-    void found.load().then((screen) => {
-      if (!stale) shown.value = { path, screen, params: found.params };
-    });
+    found.load().then(
+      (screen) => {
+        if (!stale) shown.value = { path, screen, params: found.params };
+      },
+      () => {
+        if (!stale) shown.value = 'not loaded';
+      },
+    );
     return () => {
       stale = true;
     };
   }, [path, shown]);
   const now = shown.value;
-  const shownPath = now === undefined || now === 'missing' ? now : now.path;
+  const shownPath = typeof now === 'object' ? now.path : now;
   useEffect(() => {
     if (shownPath === undefined) return;
     if (!first.current) focusTitle();
@@ -160,6 +169,18 @@ function Current() {
       <Page title="There is no page here">
         <p>
           Go to <a href="/">the places</a>, or <a href="/find">find a record</a>.
+        </p>
+      </Page>
+    );
+  }
+  if (now === 'not loaded') {
+    return (
+      <Page title="This page could not be loaded">
+        <p>
+          There is no connection, or a newer version of Cratebook is there.{' '}
+          <a href={path} target="_self">
+            Load it again
+          </a>
         </p>
       </Page>
     );

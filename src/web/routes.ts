@@ -112,6 +112,10 @@ const routes: readonly Route[] = [
     path: '/closing/close',
     load: async () => (await import('./screens/closing/close-screen.tsx')).CloseScreen,
   },
+  {
+    path: '/phone',
+    load: async () => (await import('./screens/phone/phone-screen.tsx')).PhoneScreen,
+  },
 ];
 
 export interface Found {

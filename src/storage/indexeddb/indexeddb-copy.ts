@@ -56,7 +56,9 @@ export function indexedDbCopy(db: Database, journal: Journal): BookCopy {
       const numbers = rows.flatMap((row) => (row === undefined ? [] : [row.arrival]));
       if (numbers.length > 0) {
         const number = Math.min(...numbers);
-        await writing.objectStore('outbox').put({ group, season, number, ids, held });
+        const outbox = writing.objectStore('outbox');
+        const entry = await outbox.get([group, season, number]);
+        await outbox.put({ group, season, number, ids: [...(entry?.ids ?? []), ...ids], held });
       }
       await writing.done;
     },

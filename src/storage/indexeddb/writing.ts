@@ -1,3 +1,4 @@
+import { assert } from '../../base/assert.ts';
 import { done, type Outcome, refused } from '../../base/outcome.ts';
 import type { Appended, AppendRefusal, Arrived, BookName } from '../../journal/journal.ts';
 import { planAppend } from '../../journal/plan-append.ts';
@@ -83,9 +84,9 @@ interface KeysBackwards {
   ): Promise<{ readonly key: readonly [group: string, arrival: number] } | null>;
 }
 
-/** What a failure of the browser's store means; anything that is not one is a bug, thrown on. */
+/** What a failure of the browser's store means; anything that is not one is a bug. */
 function refusalOf(error: unknown): AppendRefusal {
-  if (!(error instanceof DOMException)) throw error;
+  assert(error instanceof DOMException, `only the browser's store fails here: ${error}`);
   const detail = `${error.name}: ${error.message}`;
   if (error.name === 'QuotaExceededError') return { name: 'store_is_full', detail };
   return { name: 'store_is_damaged', detail };

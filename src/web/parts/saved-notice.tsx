@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import type { BookRecord } from '../../records/record.ts';
 import { useBook } from '../book.ts';
 import { undoDraft } from '../undo.ts';
 import { Button } from './button.tsx';
@@ -21,7 +22,7 @@ export function SavedNotice() {
     <div role="status" class="saved no-print">
       {records.length > 0 && (
         <div class="saved-line">
-          <span class="saved-mark">Saved</span>
+          <SavedMark records={records} />
           <span class="saved-text">
             {records.length > 1 && `${records.length} records. Last: `}
             <Sentence record={records[records.length - 1]} />
@@ -40,5 +41,16 @@ export function SavedNotice() {
       )}
       {trouble.value !== '' && <p class="error-text">{trouble.value}</p>}
     </div>
+  );
+}
+
+/** "Saved" is the server's word; until it came, the record is saved on this phone. */
+function SavedMark(props: { readonly records: readonly BookRecord[] }) {
+  const { waiting } = useBook().onPhone.value;
+  const onlyHere = new Set(waiting.flatMap(({ ids }) => ids));
+  return props.records.some(({ id }) => onlyHere.has(id)) ? (
+    <span class="phone-mark">Saved on this phone</span>
+  ) : (
+    <span class="saved-mark">Saved</span>
   );
 }

@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
 import { refused } from '../../../base/outcome.ts';
 import type { FamilyAccount } from '../../../questions/family-account.ts';
-import { nextReceipt } from '../../../questions/next-receipt.ts';
 import { spreadFamilyPayment } from '../../../questions/spread-payment.ts';
 import { useBook } from '../../book.ts';
 import { AmountField } from '../../parts/amount-field.tsx';
@@ -27,7 +26,7 @@ export function FamilyPayment({ account }: { readonly account: FamilyAccount }) 
     amount: '',
     tender: 'cash',
     date: book.workingDay(),
-    receipt: nextReceipt(ledger),
+    receipt: book.nextReceipt(),
     note: '',
   };
   const [typed, setTyped] = useState(empty);
@@ -40,7 +39,7 @@ export function FamilyPayment({ account }: { readonly account: FamilyAccount }) 
     const drafts = paymentDrafts(typed, spread, currency, late.field);
     const errors = [...(drafts.ok ? [] : drafts.refusal), ...late.errors];
     void saving.save(errors.length > 0 ? refused(errors) : drafts, () =>
-      setTyped({ ...empty, receipt: nextReceipt(book.ledger) }),
+      setTyped({ ...empty, receipt: book.nextReceipt() }),
     );
   };
   if (account.sellers.length === 0) {

@@ -1,5 +1,4 @@
 import './form.css';
-import { nextReceipt } from '../../../questions/next-receipt.ts';
 import type { Lines } from '../../../records/fields.ts';
 import { isKind } from '../../../records/record.ts';
 import { kindNames } from '../../../statements/kind-name.ts';
@@ -45,7 +44,7 @@ export function FormScreen({ params, search }: ScreenProps) {
 
 /** The number of the next receipt stands in a new payment's form, ready to be written over. */
 function receipt(kind: FormKind, book: Book): Typed {
-  return kind === 'payment' ? { receipt: nextReceipt(book.ledger) } : {};
+  return kind === 'payment' ? { receipt: book.nextReceipt() } : {};
 }
 
 /**

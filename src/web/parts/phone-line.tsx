@@ -1,0 +1,51 @@
+import { useBook } from '../book.ts';
+import { newVersion } from '../offline/keep-app-offline.ts';
+import { Button } from './button.tsx';
+
+/**
+ * One quiet line under the head while this phone and the server are apart: how many records are
+ * only here, what the server did not take, or that there is no connection. Nothing while all is
+ * saved.
+ */
+export function PhoneLine() {
+  const { waiting, held, aside } = useBook().onPhone.value;
+  const trouble = useBook().trouble.value;
+  const records = waiting.reduce((sum, { ids }) => sum + ids.length, 0);
+  const toLookAt = held.length + aside.length;
+  const start = newVersion.value;
+  if (records === 0 && toLookAt === 0 && trouble === undefined && start === undefined) {
+    return null;
+  }
+  return (
+    <div class="phone-line no-print">
+      {toLookAt > 0 && (
+        <a class="phone-held" href="/phone">
+          <span aria-hidden="true">▲</span> {toLookAt} not taken by the server
+        </a>
+      )}
+      {(records > 0 || trouble !== undefined) && (
+        <a class="phone-mark" href="/phone">
+          {records > 0 ? `${counted(records)} saved on this phone` : WHY[trouble?.name ?? '']}
+          {records === 0 && WHY[trouble?.name ?? ''] === undefined && 'Server not reached'}
+        </a>
+      )}
+      {start !== undefined && (
+        <span class="phone-version">
+          A newer version of Cratebook is ready.{' '}
+          <Button quiet onClick={start}>
+            Start it
+          </Button>
+        </span>
+      )}
+    </div>
+  );
+}
+
+const WHY: Readonly<Record<string, string>> = {
+  no_answer: 'No connection',
+  not_signed_in: 'Not signed in',
+};
+
+function counted(records: number): string {
+  return records === 1 ? '1 record' : `${records} records`;
+}

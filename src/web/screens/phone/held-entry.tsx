@@ -1,0 +1,69 @@
+import { useSignal } from '@preact/signals';
+import type { OutboxEntry } from '../../../journal/book-copy.ts';
+import { isMovement } from '../../../records/record.ts';
+import { recordSentence } from '../../../statements/record-sentence.ts';
+import { useBook } from '../../book.ts';
+import { Button } from '../../parts/button.tsx';
+import { TextField } from '../../parts/field.tsx';
+import { contentOf } from '../../undo.ts';
+
+/** Refusals that a reason for coming late answers. */
+const WANTS_REASON: ReadonlySet<string> = new Set(['late_entry_needs_a_reason']);
+
+/** One tap that the server did not take: what, why, and what can be done about it. */
+export function HeldEntry({ entry }: { readonly entry: OutboxEntry }) {
+  const book = useBook();
+  const trouble = useSignal('');
+  const reason = useSignal('');
+  const { number, held } = entry;
+  const records = entry.ids.flatMap((id) => book.recordHere(id) ?? []);
+  const withReason = async () => {
+    const late = reason.value.trim();
+    if (late === '') {
+      trouble.value = 'Write why this comes late.';
+      return;
+    }
+    // A record is never changed: the same content is written once more, with the reason.
+    const drafts = records.map((record) =>
+      contentOf(isMovement(record) ? { ...record, late } : record),
+    );
+    const added = await book.append(drafts);
+    if (added.ok) await book.takeBack(number);
+    else trouble.value = added.refusal.message;
+  };
+  return (
+    <article class="held">
+      <ul>
+        {records.map((record) => (
+          <li key={record.id}>{recordSentence(record, book.ledger)}</li>
+        ))}
+      </ul>
+      <p class="held-why">{held?.message}</p>
+      {trouble.value !== '' && (
+        <p class="error-text" role="alert">
+          {trouble.value}
+        </p>
+      )}
+      {WANTS_REASON.has(held?.name ?? '') && (
+        <div class="held-late">
+          <TextField
+            label="Why it comes late"
+            name={`late-${number}`}
+            value={reason.value}
+            onValue={(said) => {
+              reason.value = said;
+            }}
+            maxLength={500}
+          />
+          <Button kind="main" onClick={withReason}>
+            Save with this reason
+          </Button>
+        </div>
+      )}
+      <p class="held-verbs">
+        <Button onClick={() => book.sendAgain(number)}>Send again</Button>
+        <Button onClick={() => book.takeBack(number)}>Take back</Button>
+      </p>
+    </article>
+  );
+}

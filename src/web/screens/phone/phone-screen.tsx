@@ -1,0 +1,99 @@
+import './phone.css';
+import { useSignal } from '@preact/signals';
+import type { OutboxEntry } from '../../../journal/book-copy.ts';
+import { recordSentence } from '../../../statements/record-sentence.ts';
+import { useBook } from '../../book.ts';
+import { Button } from '../../parts/button.tsx';
+import { Notice } from '../../parts/notice.tsx';
+import { Page } from '../../parts/page.tsx';
+import { Sentence } from '../../parts/sentence.tsx';
+import { HeldEntry } from './held-entry.tsx';
+
+/** What is only on this phone: what waits to be sent, and what the server did not take and why. */
+export function PhoneScreen() {
+  const book = useBook();
+  const { waiting, held, takenBack, aside } = book.onPhone.value;
+  return (
+    <Page title="On this phone" lead={lead(waiting.length, held.length)}>
+      <Sending waiting={waiting} />
+      {held.length > 0 && (
+        <section aria-labelledby="held">
+          <h2 id="held">Not taken by the server</h2>
+          <p>These do not count yet. Look at each: it stays here until you decide.</p>
+          {held.map((entry) => (
+            <HeldEntry key={entry.number} entry={entry} />
+          ))}
+        </section>
+      )}
+      {aside.length > 0 && (
+        <Notice tone="stop" title="The server has other records under the same numbers.">
+          <p>Both are kept. What is on this phone counts here. Tell the manager before closing.</p>
+          <ul>
+            {aside.map((record) => (
+              <li key={record.id}>{recordSentence(record, book.ledger)}</li>
+            ))}
+          </ul>
+        </Notice>
+      )}
+      {takenBack.length > 0 && (
+        <details>
+          <summary>Taken back on this phone: {takenBack.length}</summary>
+          <Entries entries={takenBack} />
+        </details>
+      )}
+      <p class="phone-about">
+        This browser keeps a copy of the whole book, so that it opens without a connection. Whoever
+        can use this browser can read it. On a shared computer, use a private window.
+      </p>
+    </Page>
+  );
+}
+
+function lead(waiting: number, held: number): string {
+  if (waiting + held === 0) return 'Everything written here is saved on the server too.';
+  if (waiting === 0) return 'Nothing waits to be sent.';
+  return 'These are safe on this phone and count here. They are sent as soon as that is possible.';
+}
+
+function Sending({ waiting }: { readonly waiting: readonly OutboxEntry[] }) {
+  const book = useBook();
+  const busy = useSignal(false);
+  const trouble = book.trouble.value;
+  const send = async () => {
+    busy.value = true;
+    await book.refresh();
+    busy.value = false;
+  };
+  return (
+    <section aria-label="Waiting to be sent">
+      {trouble !== undefined && (
+        <Notice title={trouble.name === 'no_answer' ? 'There is no connection.' : trouble.message}>
+          {trouble.name === 'not_signed_in' && (
+            <p>Nothing is lost. What waits here is sent once the address has been opened.</p>
+          )}
+        </Notice>
+      )}
+      <Entries entries={waiting} />
+      {(waiting.length > 0 || trouble !== undefined) && (
+        <Button kind="main" disabled={busy.value} onClick={send}>
+          Send now
+        </Button>
+      )}
+    </section>
+  );
+}
+
+function Entries({ entries }: { readonly entries: readonly OutboxEntry[] }) {
+  const book = useBook();
+  return (
+    <ul class="phone-entries">
+      {entries.flatMap(({ ids }) =>
+        ids.map((id) => (
+          <li key={id}>
+            <Sentence record={book.recordHere(id)} />
+          </li>
+        )),
+      )}
+    </ul>
+  );
+}
