@@ -124,7 +124,7 @@ export class Situation {
     const settled =
       partyAccounts(record).some(
         ([ledger, account]) => this.isSeen(ledger, account) && !this.isOff(ledger, account),
-      ) || this.#isSellerSettled(record);
+      ) || this.#isOrderSettled(record);
     this.#settled.set(record, settled);
     return settled;
   }
@@ -136,12 +136,19 @@ export class Situation {
     return this.effects.isGoodsSeen(record, field);
   }
 
+  /**
+   * True where a record is of a family or a neighbour that was asked, and all that was asked agrees:
+   * it is not looked for among several mistakes either.
+   */
+  isPartySettled(record: MovementRecord): boolean {
+    if (record.kind === 'swap-in' || record.kind === 'swap-out') return this.isSettled(record);
+    const sellers = record.kind === 'pass' ? [record.from, record.to] : sellerOf(record);
+    return sellers.some((seller) => this.isSellerSeen(seller) && !this.isSellerOff(seller));
+  }
+
   /** Orders and gifts move one or the other account of their seller. */
-  #isSellerSettled(record: MovementRecord): boolean {
-    if ((record.kind !== 'gift' && record.kind !== 'online') || record.seller === undefined) {
-      return false;
-    }
-    return this.isSellerSeen(record.seller) && !this.isSellerOff(record.seller);
+  #isOrderSettled(record: MovementRecord): boolean {
+    return (record.kind === 'gift' || record.kind === 'online') && this.isPartySettled(record);
   }
 
   /** Units a case on a day; 1 where the product is unknown. */
@@ -206,4 +213,8 @@ function partyAccounts(record: MovementRecord): readonly (readonly [LedgerName, 
     default:
       return [];
   }
+}
+
+function sellerOf(record: MovementRecord): readonly string[] {
+  return 'seller' in record && record.seller !== undefined ? [record.seller] : [];
 }

@@ -1,3 +1,4 @@
+import type { MovementRecord } from '../../records/record.ts';
 import { type Effect, isSameEffect, timesBetween } from '../../solvers/gap/effect.ts';
 import type { GapIndex } from '../../solvers/gap/gap-index.ts';
 import type { Hypothesis, Taking } from './hypothesis.ts';
@@ -66,4 +67,13 @@ export class TakingParts implements Taking {
   take(effect: Effect, times: number, hypothesis: Hypothesis): void {
     if (this.fits(effect)) this.#index.add(effect, times, hypothesis);
   }
+}
+
+/** True where a record, as it stands, cannot be what is wrong, or a part of it. */
+export function isPassedOver(
+  situation: Situation,
+  taking: Taking,
+  record: MovementRecord,
+): boolean {
+  return taking.isWhole ? situation.isSettled(record) : situation.isPartySettled(record);
 }

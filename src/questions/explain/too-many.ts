@@ -5,12 +5,13 @@ import { asMovement } from './as-record.ts';
 import { errorModel } from './error-model.ts';
 import type { Taking } from './hypothesis.ts';
 import type { Situation } from './situation.ts';
+import { isPassedOver } from './taking.ts';
 
 /** A record that is there twice or is not ours; an edit or a removal that should not have been. */
 export function tooMany(situation: Situation, taking: Taking): void {
   const twins = new Twins(situation.entries);
   for (const record of situation.entries) {
-    if (taking.isWhole && situation.isSettled(record)) continue;
+    if (isPassedOver(situation, taking, record)) continue;
     const effect = situation.effects.change(record, undefined);
     if (!taking.fits(effect, 1)) continue;
     const twin = twins.of(record);

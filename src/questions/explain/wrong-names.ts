@@ -6,13 +6,14 @@ import { errorModel, type Sort } from './error-model.ts';
 import type { Taking } from './hypothesis.ts';
 import { type NumberField, numberFields, withNumber } from './number-fields.ts';
 import type { Situation } from './situation.ts';
+import { isPassedOver } from './taking.ts';
 
 /** The numbers are right, and stand at the wrong seller, product, neighbour, stall or pool. */
 export function wrongNames(situation: Situation, taking: Taking): void {
   const look = new NameLook(situation, taking);
   for (const record of situation.entries) {
     look.sellers(record);
-    if (!taking.isWhole || !situation.isSettled(record)) look.products(record);
+    if (!isPassedOver(situation, taking, record)) look.products(record);
     look.others(record);
   }
 }

@@ -4,6 +4,7 @@ import { errorModel } from './error-model.ts';
 import type { Taking } from './hypothesis.ts';
 import { type NumberField, numberFields, withNumber } from './number-fields.ts';
 import type { Situation } from './situation.ts';
+import { isPassedOver } from './taking.ts';
 
 /** One number of a record is wrong: its digits, its unit, its count, or it was left out. */
 export function wrongNumbers(situation: Situation, taking: Taking): void {
@@ -14,7 +15,7 @@ export function wrongNumbers(situation: Situation, taking: Taking): void {
     return truths;
   };
   for (const record of situation.entries) {
-    if (taking.isWhole && situation.isSettled(record)) continue;
+    if (isPassedOver(situation, taking, record)) continue;
     for (const field of numberFields(record)) {
       if (situation.isSettledProduct(record, field)) continue;
       const unit = situation.effects.unit(record, field);

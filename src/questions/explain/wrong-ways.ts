@@ -4,11 +4,12 @@ import { errorModel, type Sort } from './error-model.ts';
 import type { Taking } from './hypothesis.ts';
 import { numberFields } from './number-fields.ts';
 import { NEAR_DAYS, type Situation } from './situation.ts';
+import { isPassedOver } from './taking.ts';
 
 /** Names and numbers are right, and the record is of the wrong kind, tender, source or day. */
 export function wrongWays(situation: Situation, taking: Taking): void {
   for (const record of situation.entries) {
-    if (taking.isWhole && GOODS.has(record.kind) && situation.isSettled(record)) continue;
+    if (GOODS.has(record.kind) && isPassedOver(situation, taking, record)) continue;
     const ways = otherWays(record, situation);
     for (const [sort, becomes] of ways) {
       const effect = situation.effects.change(record, becomes);
