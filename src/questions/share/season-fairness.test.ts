@@ -60,6 +60,16 @@ describe('what earlier share-outs owed', () => {
     expect(share.ok && shareOut(share.value).totals).toEqual({ ada: 0, ben: 1 });
   });
 
+  it('leaves out what set out to be otherwise: a lift, or a share by hand', () => {
+    const { book, records } = twoStalls();
+    const lifted = records.map((record) =>
+      record.kind === 'shareout' ? { ...record, basis: 'lift' as const } : record,
+    );
+    expect(seasonFairness(book.ledger(lifted)).sellers).toEqual([]);
+    const share = poolShare(book.ledger(lifted), 'stall:two');
+    expect(share.ok && shareOut(share.value).totals).toEqual({ ada: 1, ben: 0 });
+  });
+
   it('starts from minutes, all shifts of a seller together', () => {
     const { book, records } = twoStalls();
     const stall = book.ledger(records).setup.stalls.get('one');

@@ -1,7 +1,8 @@
 import Fraction from 'fraction.js';
 import { byText } from '../../base/order.ts';
+import { sum } from '../../base/sum.ts';
 import type { Ledger } from '../../ledger/ledger.ts';
-import { poolWeights } from './pool-weights.ts';
+import { type PoolWeights, poolWeights } from './pool-weights.ts';
 
 /**
  * How the season's share-outs have treated each seller: units credited out of pools against units
@@ -25,18 +26,24 @@ export interface SeasonFairness {
   readonly worst: number;
 }
 
+/**
+ * Share-outs that set out to be otherwise are left out: a later one must not take back what a lift
+ * or a share by hand gave on purpose.
+ */
 export function seasonFairness(ledger: Ledger): SeasonFairness {
   const credited = new Map<string, number>();
-  const sharedOf = new Map<string, number>();
-  for (const movement of ledger.movements()) {
-    if (movement.kind !== 'shareout') continue;
-    for (const [seller, lines] of Object.entries(movement.lines)) {
-      const units = Object.values(lines).reduce((sum, each) => sum + each, 0);
+  const due = new Map<string, Fraction>();
+  for (const shareout of ledger.movements()) {
+    if (shareout.kind !== 'shareout') continue;
+    if (shareout.basis === 'lift' || shareout.basis === 'hand') continue;
+    let shared = 0;
+    for (const [seller, lines] of Object.entries(shareout.lines)) {
+      const units = sum(Object.values(lines));
       credited.set(seller, (credited.get(seller) ?? 0) + units);
-      sharedOf.set(movement.pool, (sharedOf.get(movement.pool) ?? 0) + units);
+      shared += units;
     }
+    addDue(due, shared, poolWeights(ledger, shareout.pool, shareout.basis));
   }
-  const due = dueOf(ledger, sharedOf);
   const names = [...new Set([...credited.keys(), ...due.keys()])].sort(byText);
   const sellers = names.map((seller) => {
     const units = credited.get(seller) ?? 0;
@@ -47,16 +54,12 @@ export function seasonFairness(ledger: Ledger): SeasonFairness {
   return { sellers, worst };
 }
 
-/** Exact units due to each seller out of what was shared of every pool. */
-function dueOf(ledger: Ledger, sharedOf: ReadonlyMap<string, number>): Map<string, Fraction> {
-  const due = new Map<string, Fraction>();
-  for (const [pool, units] of sharedOf) {
-    const { weights } = poolWeights(ledger, pool);
-    const all = weights.reduce((sum, { weight }) => sum + weight, 0);
-    for (const { seller, weight } of weights) {
-      const part = new Fraction(units).mul(weight).div(all);
-      due.set(seller, (due.get(seller) ?? new Fraction(0)).add(part));
-    }
+/** Adds what each seller is due of the units shared, by weight. */
+function addDue(due: Map<string, Fraction>, shared: number, { weights }: PoolWeights): void {
+  const all = sum(weights.map(({ weight }) => weight));
+  if (all === 0) return;
+  for (const { seller, weight } of weights) {
+    const part = new Fraction(shared).mul(weight).div(all);
+    due.set(seller, (due.get(seller) ?? new Fraction(0)).add(part));
   }
-  return due;
 }

@@ -71,8 +71,11 @@ function LiftSheet({ pool }: { readonly pool: string }) {
     event.preventDefault();
     const wrong = [...errors, ...late.errors];
     const date = dayOf(pool, ledger.movements()) ?? book.workingDay();
-    const more = { note: 'Lifted to goals and prize steps', ...late.field };
-    const draft = shareoutDraft(pool, date, answer.value.shared, more);
+    const draft = shareoutDraft(pool, date, answer.value.shared, {
+      basis: 'lift',
+      note: 'Lifted to goals and prize steps',
+      ...late.field,
+    });
     void saving.save(wrong.length > 0 ? refused(wrong) : done([draft]));
   };
   return (

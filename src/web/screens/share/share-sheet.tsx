@@ -51,7 +51,10 @@ function SheetForm(props: {
     event.preventDefault();
     const wrong = [...errors, ...late.errors];
     if (refusal !== undefined) wrong.push({ field: '', words: refusal });
-    const draft = shareoutDraft(props.pool, props.date, sheet.shared, late.field);
+    const draft = shareoutDraft(props.pool, props.date, sheet.shared, {
+      basis: typed.by,
+      ...late.field,
+    });
     void saving.save(wrong.length > 0 ? refused(wrong) : done([draft]));
   };
   const hasMinutes = poolWeights(ledger, props.pool, 'minutes').by === 'minutes';

@@ -6,7 +6,7 @@ export function shareoutDraft(
   pool: string,
   date: string,
   shared: SharedOut,
-  more: { readonly late?: string; readonly note?: string },
+  more: Pick<Draft<'shareout'>, 'basis' | 'late' | 'note'>,
 ): Draft<'shareout'> {
   const given = Object.entries(shared.lines).filter(([, lines]) => Object.keys(lines).length > 0);
   return { kind: 'shareout', date, pool, lines: Object.fromEntries(given), ...more };
