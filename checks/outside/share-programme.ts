@@ -2,8 +2,9 @@ import type { SharedTable, TableToShare } from '../../src/solvers/share/shared-t
 
 /**
  * A share-out as an integer programme in LP format: which cells are rounded up, at given row
- * totals. Written apart from the solver that it checks. Its optimum is the least sum over the cells rounded
- * up of weight of all less twice the remainder: the squares, but for what no choice changes.
+ * totals. Written apart from the solver that it checks. Its optimum is the least sum over the cells
+ * rounded up of weight of all less twice the remainder: the squares, but for what no choice
+ * changes.
  */
 export function shareProgramme(
   { columns, rows }: TableToShare,

@@ -27,8 +27,8 @@ function rates(outcomes: readonly Outcome[]): string {
 }
 
 /**
- * Of what is said first at such odds, how much is right. Explanations that come to the same balances
- * (either of two doubles removed) are one thing said.
+ * Of what is said first at such odds, how much is right. Explanations that come to the same
+ * balances (either of two doubles removed) are one thing said.
  */
 function calibration(outcomes: readonly Outcome[]): string {
   const bands = [0, 0.1, 0.3, 0.5, 0.7, 0.85, 0.95, 1.01];

@@ -3,8 +3,8 @@ import type { Situation } from './situation.ts';
 /**
  * Weight of everything that is not looked for: goods that went missing, a miscount of the count
  * itself, a number keyed quite otherwise. The more that differs, and the more accounts agree on
- * how, the less likely it is that something else came to just this difference. Assumed, and held against
- * the seeded mistakes.
+ * how, the less likely it is that something else came to just this difference. Assumed, and held
+ * against the seeded mistakes.
  */
 export function otherwise(situation: Situation): number {
   const { effects, difference } = situation;

@@ -137,8 +137,8 @@ export class Situation {
   }
 
   /**
-   * True where a record is of a family or a neighbour that was asked, and all that was asked agrees:
-   * it is not looked for among several mistakes either.
+   * True where a record is of a family or a neighbour that was asked, and all that was asked
+   * agrees: it is not looked for among several mistakes either.
    */
   isPartySettled(record: MovementRecord): boolean {
     if (record.kind === 'swap-in' || record.kind === 'swap-out') return this.isSettled(record);

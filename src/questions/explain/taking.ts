@@ -34,8 +34,8 @@ export class TakingWhole implements Taking {
 
 /**
  * Keeps the hypotheses that may account for a part of the difference, by their effects: each
- * touches a balance that differs, and of goods it touches only products that differ somewhere. What is left
- * out could only be one of two mistakes that undo each other wholly.
+ * touches a balance that differs, and of goods it touches only products that differ somewhere. What
+ * is left out could only be one of two mistakes that undo each other wholly.
  */
 export class TakingParts implements Taking {
   readonly isWhole = false;

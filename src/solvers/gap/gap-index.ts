@@ -24,7 +24,9 @@ export class GapIndex<T> {
     return this.#effects.length;
   }
 
-  /** Adds a candidate whose effect is `effect` taken `times` times; without effect it is not kept. */
+  /**
+   * Adds a candidate whose effect is `effect` taken `times` times; without effect it is not kept.
+   */
   add(effect: Effect, times: number, item: T): void {
     if (effect.places.length === 0 || times === 0) return;
     const one = Math.imul(effect.one, times);
