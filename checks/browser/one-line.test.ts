@@ -47,12 +47,14 @@ describe('one line, by keyboard', () => {
     await page.keyboard.press('Enter');
     await page.getByRole('dialog').getByText('Saved').first().waitFor();
     expect(await line().inputValue()).toBe('');
-    expect((await recordsOf(app, 'payment')).at(-1)).toMatchObject({
-      seller: 'ada',
-      cents: 2550,
-      tender: 'cash',
-      date: '2027-04-03',
-    });
+    await expect
+      .poll(async () => (await recordsOf(app, 'payment')).at(-1))
+      .toMatchObject({
+        seller: 'ada',
+        cents: 2550,
+        tender: 'cash',
+        date: '2027-04-03',
+      });
   });
 
   it('asks where two readings are possible, and saves the one that the arrows chose', async () => {
@@ -75,10 +77,12 @@ describe('one line, by keyboard', () => {
     expect(await recordsOf(app, 'handover')).toHaveLength(before);
     await page.keyboard.press('Enter');
     await expect.poll(() => line().inputValue()).toBe('');
-    expect((await recordsOf(app, 'handover')).at(-1)).toMatchObject({
-      date: '2027-04-02',
-      lines: { 'tea-mint': 2 },
-    });
+    await expect
+      .poll(async () => (await recordsOf(app, 'handover')).at(-1))
+      .toMatchObject({
+        date: '2027-04-02',
+        lines: { 'tea-mint': 2 },
+      });
   });
 
   it('names a word that it does not know, and what is missing', async () => {
@@ -126,10 +130,12 @@ describe('one line, by thumb', () => {
     expect((await reflowAt320(page)).overflow).toBe(0);
     await page.getByRole('option', { name: 'Goods back from Ada M.' }).click();
     await page.getByRole('dialog').getByText('Saved').first().waitFor();
-    expect((await recordsOf(app, 'return')).at(-1)).toMatchObject({
-      seller: 'ada',
-      lines: { honey: 12 },
-    });
+    await expect
+      .poll(async () => (await recordsOf(app, 'return')).at(-1))
+      .toMatchObject({
+        seller: 'ada',
+        lines: { honey: 12 },
+      });
     expect(app.complaints).toEqual([]);
   });
 

@@ -12,6 +12,7 @@ export const TASK_PATHS = [
   '/stalls',
   '/stalls/market-0213',
   '/stalls/garden-0327',
+  '/stalls/garden-0327/sell',
   '/pools/post',
   '/pools/stall:garden-0327/lift',
   '/count',

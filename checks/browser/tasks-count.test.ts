@@ -30,6 +30,7 @@ describe('a blind count', () => {
     const { page } = app;
     await page.getByLabel('Full cases of 6').focus();
     await page.keyboard.press('Enter');
+    await page.keyboard.press('Enter');
     await page.getByText('Write 0 if there is none, or leave it out.').waitFor();
     let left = await page.getByRole('button', { name: 'to count' }).count();
     expect(left).toBe(8);

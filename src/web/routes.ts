@@ -61,6 +61,10 @@ const routes: readonly Route[] = [
     load: async () => (await import('./screens/stall/stall-screen.tsx')).StallScreen,
   },
   {
+    path: '/stalls/:stall/sell',
+    load: async () => (await import('./screens/stall/sell-screen.tsx')).SellScreen,
+  },
+  {
     path: '/pools/:pool',
     load: async () => (await import('./screens/share/pool-screen.tsx')).PoolScreen,
   },

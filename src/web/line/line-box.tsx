@@ -1,3 +1,4 @@
+import '../screens/form/form.css';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { refused } from '../../base/outcome.ts';
 import type { LineDraft } from '../../intake/one-line/line-kind.ts';

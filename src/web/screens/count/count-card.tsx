@@ -6,7 +6,10 @@ import { StopSale } from '../../parts/stop-sale.tsx';
 import { caseUnits } from '../../parts/typed.ts';
 import type { CountTyped } from './count-typed.ts';
 
-/** One product to count: big fields for cases and singles, Enter or Next goes on. */
+/**
+ * One product to count: big fields for cases and singles. Enter goes from the cases to the singles
+ * and on to the next product, so that a whole shelf is counted without leaving the digits.
+ */
 export function CountCard(props: {
   readonly product: RecordOf<'product'>;
   readonly place: number;
@@ -22,9 +25,10 @@ export function CountCard(props: {
   const { ledger } = useBook();
   const { product, typed, asked } = props;
   const first = useRef<HTMLInputElement>(null);
+  const singles = useRef<HTMLInputElement>(null);
   useEffect(() => {
     // The first product is not focused on arrival: a screen reader reads the page's title first.
-    if (props.place > 1) first.current?.focus();
+    if (props.place > 1) (first.current ?? singles.current)?.focus();
   }, [props.place]);
   const size = caseUnits(ledger, product.product, typed.date);
   const value = typed.lines[product.product] ?? { cases: '', singles: '' };
@@ -58,19 +62,26 @@ export function CountCard(props: {
               inputMode="numeric"
               autocomplete="off"
               class="number big"
+              enterkeyhint="next"
               value={value.cases}
               onInput={(event) => set('cases', event.currentTarget.value)}
+              onKeyDown={(event) => {
+                if (event.key !== 'Enter') return;
+                event.preventDefault();
+                singles.current?.focus();
+              }}
             />
           </label>
         )}
         <label>
           <span>Singles</span>
           <input
-            {...(size > 1 ? {} : { ref: first })}
+            ref={singles}
             type="text"
             inputMode="numeric"
             autocomplete="off"
             class="number big"
+            enterkeyhint="next"
             value={value.singles}
             onInput={(event) => set('singles', event.currentTarget.value)}
           />

@@ -1,3 +1,5 @@
+import type { LikelyFor } from '../../../questions/likely-sellers.ts';
+
 /**
  * What each kind's form asks for: a kind is a row of this table. Fields common to all movements
  * (the day and the note) are added by the form itself.
@@ -14,6 +16,8 @@ interface AnyField {
 export type FieldForm = AnyField &
   (
     | Plain<PlainType>
+    /** `likely`: which sellers are offered as one tap each. */
+    | { readonly type: 'seller'; readonly likely?: LikelyFor }
     | { readonly type: 'thing'; readonly of: Thing }
     /** A record that is pointed at. */
     | { readonly type: 'record'; readonly of: 'payment' | 'debit' }
@@ -33,7 +37,6 @@ export type FieldForm = AnyField &
 
 /** What needs no more than its field and words. */
 type PlainType =
-  | 'seller'
   | 'whole'
   | 'text'
   | 'texts'

@@ -16,6 +16,7 @@ import { SellerPicker } from '../../parts/pickers.tsx';
 import { typedLines } from '../../parts/typed.ts';
 import type { FieldForm, FieldOf } from './field-form.ts';
 import { flatLines, linesTyped, type Typed } from './form-values.ts';
+import { LikelyChips } from './likely-chips.tsx';
 import { offersFor, optionsFor } from './offers.ts';
 import { ReceiptsField } from './receipts-field.tsx';
 import { RowsField } from './rows-field.tsx';
@@ -43,7 +44,14 @@ export function FormField(props: FormFieldProps) {
   };
   switch (form.type) {
     case 'seller':
-      return <SellerPicker {...common} {...(form.optional ? { none: 'Nobody' } : {})} />;
+      return (
+        <>
+          <SellerPicker {...common} {...(form.optional ? { none: 'Nobody' } : {})} />
+          {form.likely !== undefined && (
+            <LikelyChips likely={form.likely} chosen={common.value} onSeller={common.onValue} />
+          )}
+        </>
+      );
     case 'thing':
     case 'record':
     case 'pool':

@@ -3,7 +3,7 @@ import type { FieldForm, KindForm } from './field-form.ts';
 
 /** What the form of each kind of movement asks for. The day and the note are added by the form. */
 
-const seller: FieldForm = { type: 'seller', field: 'seller', label: 'Seller' };
+const seller = { type: 'seller', field: 'seller', label: 'Seller' } as const;
 const maybeSeller: FieldForm = { ...seller, optional: true };
 const lines: FieldForm = { type: 'lines', field: 'lines', label: 'Goods' };
 const slip: FieldForm = { type: 'text', field: 'slip', label: 'Slip number', optional: true };
@@ -59,11 +59,14 @@ export const movementForms: Readonly<Record<MovementKind, KindForm>> = {
   handover: {
     about: 'A family takes goods over and owes their price.',
     care: LIFTING,
-    fields: [seller, { ...lines, beside: 'stockroom' }, slip],
+    fields: [{ ...seller, likely: 'orders' }, { ...lines, beside: 'stockroom' }, slip],
   },
   return: {
     about: 'A family brings goods back and no longer owes their price.',
-    fields: [seller, { ...lines, beside: 'seller' }],
+    fields: [
+      { ...seller, likely: 'goods' },
+      { ...lines, beside: 'seller' },
+    ],
   },
   pass: {
     about: 'One seller passes goods to another, with what is owed and the credit.',
@@ -125,7 +128,7 @@ export const movementForms: Readonly<Record<MovementKind, KindForm>> = {
     about: 'A family pays the group.',
     care: CASH,
     fields: [
-      seller,
+      { ...seller, likely: 'due' },
       { type: 'money', field: 'cents', label: 'Amount', offer: 'due' },
       tender,
       { type: 'text', field: 'receipt', label: 'Receipt number', optional: true },
@@ -133,7 +136,11 @@ export const movementForms: Readonly<Record<MovementKind, KindForm>> = {
   },
   refund: {
     about: 'The group pays a family back.',
-    fields: [seller, { type: 'money', field: 'cents', label: 'Amount', offer: 'credit' }, tender],
+    fields: [
+      { ...seller, likely: 'credit' },
+      { type: 'money', field: 'cents', label: 'Amount', offer: 'credit' },
+      tender,
+    ],
   },
   deposit: {
     about: 'Cash and cheques brought to the bank.',

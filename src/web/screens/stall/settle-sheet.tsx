@@ -15,6 +15,7 @@ import { CashCount } from './cash-count.tsx';
 import { GoodsGrid } from './goods-grid.tsx';
 import { OtherMoney } from './other-money.tsx';
 import { emptyStall, readStall, stallCloseDraft, stallToType } from './stall-typed.ts';
+import { TappedSales } from './tapped-sales.tsx';
 
 /** One sheet: goods out, back and damaged, the money counted, and whether the two agree. */
 export function SettleSheet(props: {
@@ -56,6 +57,7 @@ export function SettleSheet(props: {
         onValue={(date) => setTyped({ ...typed, date })}
         error={saving.errorOf('date')}
       />
+      {close === undefined && <TappedSales stall={stall.stall} />}
       <GoodsGrid {...form} settlement={answer} />
       {answer.moreBackThanOut.length > 0 && (
         <Notice tone="stop" title="More came back than went out.">

@@ -1,0 +1,85 @@
+import '../../styles/tasks.css';
+import './stall.css';
+import { useState } from 'preact/hooks';
+import { valueOfLines } from '../../../questions/value-of-lines.ts';
+import type { RecordOf } from '../../../records/record.ts';
+import { hostName, productName } from '../../../statements/account-name.ts';
+import { stallTimeText } from '../../../statements/stall-time-text.ts';
+import { useBook } from '../../book.ts';
+import { Button } from '../../parts/button.tsx';
+import { Money, Units } from '../../parts/figures.tsx';
+import { Notice } from '../../parts/notice.tsx';
+import { Page } from '../../parts/page.tsx';
+import { StopSale } from '../../parts/stop-sale.tsx';
+import type { ScreenProps } from '../../routes.ts';
+import { keepTally, keptTally, type SalesTally, unitsTapped } from './sales-tally.ts';
+
+/** Selling at a stall: one tap a unit, one tap takes the last one back. */
+export function SellScreen({ params }: ScreenProps) {
+  const { ledger } = useBook();
+  const stall = ledger.setup.stalls.get(params.stall ?? '');
+  if (stall === undefined) {
+    return (
+      <Page title="Stall" above={<a href="/stalls">Stalls</a>}>
+        <p>There is no such stall in this book.</p>
+      </Page>
+    );
+  }
+  return <Selling key={stall.stall} stall={stall} />;
+}
+
+function Selling({ stall }: { readonly stall: RecordOf<'stall'> }) {
+  const { address, ledger } = useBook();
+  const [tally, setTally] = useState(() => keptTally(address, stall.stall, localStorage));
+  const [isKept, setKept] = useState(true);
+  const day = stall.starts.slice(0, 10);
+  const units = unitsTapped(tally);
+  const change = (next: SalesTally) => {
+    setTally(next);
+    setKept(keepTally(address, stall.stall, next, localStorage));
+  };
+  const products = [...ledger.setup.products.values()].filter(
+    ({ product, retired }) => !retired || product in units,
+  );
+  const last = tally.at(-1);
+  return (
+    <Page
+      title={`Sales at ${hostName(ledger.setup, stall.host)}`}
+      above={<a href={`/stalls/${stall.stall}`}>The stall</a>}
+      lead={`${stallTimeText(stall.starts, stall.ends)}. One tap is one unit sold.`}
+    >
+      {!isKept && (
+        <Notice tone="stop" title="This device has no room left.">
+          <p>The sales stay only while this page is open. Write them on paper, too.</p>
+        </Notice>
+      )}
+      <p class="sell-total figures" role="status">
+        <Units units={tally.length} word="sold" />{' '}
+        <Money minor={valueOfLines(ledger, units, day).minor} />
+      </p>
+      <div class="sell-products">
+        {products.map(({ product, name }) => (
+          <div key={product}>
+            <button type="button" class="sell-product" onClick={() => change([...tally, product])}>
+              <b>{name}</b> <Money minor={ledger.priceOn(product, day)} plain />{' '}
+              <span class="sell-count">{units[product] ?? 0} sold</span>
+            </button>
+            <StopSale product={product} />
+          </div>
+        ))}
+      </div>
+      <div class="form-end">
+        <Button disabled={last === undefined} onClick={() => change(tally.slice(0, -1))}>
+          {last === undefined ? 'Undo' : `Undo ${productName(ledger.setup, last)}`}
+        </Button>
+        <a class="button button-plain" href={`/stalls/${stall.stall}`}>
+          Settle the stall
+        </a>
+      </div>
+      <p class="soft">
+        The sales stay on this device. What is settled is the count of goods and money; the sales
+        stand beside it.
+      </p>
+    </Page>
+  );
+}
