@@ -9,9 +9,8 @@ export function report(all: readonly Outcome[]): string {
   const lines = [`${''.padEnd(38)}${heads}`];
   for (const sort of [...sorts, 'all']) {
     const cells = levels.map((level) => {
-      const own = outcomes.filter(
-        (each) => each.level === level && (sort === 'all' ? each.sort !== TWO : each.sort === sort),
-      );
+      const isOwn = (each: string) => (sort === 'all' ? each !== TWO : each === sort);
+      const own = outcomes.filter((each) => each.level === level && isOwn(each.sort));
       return rates(own).padStart(28);
     });
     lines.push(`${sort.padEnd(38)}${cells.join('')}`);
