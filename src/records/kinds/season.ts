@@ -1,5 +1,11 @@
 import Type from 'typebox';
-import { common, Day, Reason, ShortId, Text } from '../fields.ts';
+import { common, Day, Minor, Reason, ShortId, Text } from '../fields.ts';
+
+const BankingDays = Type.Integer({
+  minimum: 0,
+  maximum: 60,
+  wanted: 'whole banking days, 0 to 60',
+});
 
 /**
  * The season: its name, currency and days, what papers say of the group; `closed` once it is
@@ -31,7 +37,26 @@ export const Season = Type.Object({
       lift: Type.Optional(Type.Boolean({ wanted: 'true or false' })),
     }),
   ),
-  deadlines: Type.Optional(Type.Array(Type.Object({ deadline: ShortId, name: Text, date: Day }))),
+  /** `announced`: what the supplier says that it will take that day (minor units). */
+  deadlines: Type.Optional(
+    Type.Array(
+      Type.Object({
+        deadline: ShortId,
+        name: Text,
+        date: Day,
+        announced: Type.Optional(Minor),
+      }),
+    ),
+  ),
+  /** The bank's days, where they are not those of common practice. */
+  banking: Type.Optional(
+    Type.Object({
+      holidays: Type.Optional(Type.Array(Day)),
+      cashDays: Type.Optional(BankingDays),
+      chequeDays: Type.Optional(BankingDays),
+      cardDays: Type.Optional(BankingDays),
+    }),
+  ),
   closed: Type.Optional(
     Type.Object({ date: Day, second: Type.Optional(Text), reason: Type.Optional(Reason) }),
   ),

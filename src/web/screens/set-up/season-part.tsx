@@ -119,7 +119,7 @@ function Deadlines({ season }: { readonly season: RecordOf<'season'> }) {
           const date = reading.day('date');
           const taken = new Set(deadlines.map(({ deadline }) => deadline));
           const deadline = row?.deadline ?? freeId(name, 'deadline', taken);
-          return reading.done(withDeadlines([...others(row), { deadline, name, date }]));
+          return reading.done(withDeadlines([...others(row), { ...row, deadline, name, date }]));
         },
         remove: (row) => [withDeadlines(others(row))],
       }}
