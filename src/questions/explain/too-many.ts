@@ -76,7 +76,7 @@ function gap(a: MovementRecord, b: MovementRecord): number {
 }
 
 /** What a record says, without who wrote it when, the slip it was copied from, and its note. */
-export function contentKey(record: MovementRecord): string {
+function contentKey(record: MovementRecord): string {
   if (record.kind === 'payment') return `payment ${record.seller} ${record.tender} ${record.cents}`;
   const { id, at, by, note, replaces, late, date, ...content } = record;
   const kept = Object.fromEntries(
