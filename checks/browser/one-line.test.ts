@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { recordsOf, sendRecords } from './book-records.ts';
 import { axeFindings, type OpenedApp, openApp, PHONE, reflowAt320, WIDE } from './harness.ts';
 
-/** A record in one line: what it is read as stands there before Enter, and two readings are asked. */
+/** A record in one line: how it is read stands there before Enter, and two readings are asked. */
 describe('one line, by keyboard', () => {
   let app: OpenedApp;
   const line = () => app.page.getByRole('combobox', { name: 'What happened' });
@@ -32,7 +32,7 @@ describe('one line, by keyboard', () => {
     expect(await axeFindings(page)).toEqual([]);
   });
 
-  it('shows the sentence and the balances before Enter, then saves and waits for more', async () => {
+  it('shows sentence and balances before Enter, then saves and waits for more', async () => {
     const { page } = app;
     await page.keyboard.type('pay ada 25.50');
     await options().getByText('Payment from Ada M.: $25.50 in cash').waitFor();

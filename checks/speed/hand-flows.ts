@@ -1,13 +1,15 @@
+import { assert } from '../../src/base/assert.ts';
 import { modelSeconds, USUAL } from './keystroke-level.ts';
 
 /**
- * The flows that are done most, as what the hand does: in the app, where a browser test does exactly
- * this and nothing else, and in a spreadsheet. M a decision, P pointing and tapping, K a key; the
- * M stand by the paper's rules: one before each choice, none before a tap that was decided with the
- * one before (Save after the amount).
+ * The flows that are done most, as what the hand does: in the app, where a browser test does
+ * exactly this and nothing else, and in a spreadsheet. M a decision, P pointing and tapping, K a
+ * key; the M stand by the paper's rules: one before each choice, none before a tap that was decided
+ * with the one before (Save after the amount).
  *
- * The spreadsheet is a good one, open on the same phone: a sheet each for families, payments, goods,
- * orders and counts, sums by formula, names filled in after three letters, no row to scroll for.
+ * The spreadsheet is a good one, open on the same phone: a sheet each for families, payments,
+ * goods, orders and counts, sums by formula, names filled in after three letters, no row to scroll
+ * for.
  */
 export interface Flow {
   readonly flow: FlowName;
@@ -165,7 +167,7 @@ export const flows: readonly Flow[] = [
 
 export function flowOf(name: FlowName): Flow {
   const found = flows.find(({ flow }) => flow === name);
-  if (found === undefined) throw new Error(`no flow ${name}`);
+  assert(found !== undefined, 'every name of a flow has one');
   return found;
 }
 

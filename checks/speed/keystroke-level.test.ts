@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { FAST, modelSeconds, operatorSum, SLOW, USUAL } from './keystroke-level.ts';
 
 /**
- * The paper's worked example: a five-letter word is replaced by another one five lines below. With a
- * keyboard editor it takes 4M + 15K, with a mouse editor 2M + 8K + 2H + 1P; both figures with the
+ * The paper's worked example: a five-letter word is replaced by another one five lines below. With
+ * a keyboard editor it takes 4M + 15K, with a mouse editor 2M + 8K + 2H + 1P; both figures with the
  * K of 0.20 s (Card, Moran and Newell, CACM 23(7), 1980; the figures as quoted by lecture slides).
  */
 describe('the keystroke-level model', () => {

@@ -1,11 +1,11 @@
 /**
  * The keystroke-level model: the time a practised person needs for a task is the sum of its
- * operators (S. Card, T. Moran, A. Newell, "The keystroke-level model for user performance time with
- * interactive systems", Communications of the ACM 23(7), 1980, pp. 396-410). The paper states an
- * error of about a fifth for a single task; it says nothing about mistakes or about finding out.
+ * operators (S. Card, T. Moran, A. Newell, "The keystroke-level model for user performance time
+ * with interactive systems", Communications of the ACM 23(7), 1980, pp. 396-410). The paper states
+ * an error of about a fifth for a single task; it says nothing about mistakes or finding out.
  */
 
-/** K a key or a tapped digit, P pointing at something and tapping it, H hand to the mouse, M a decision. */
+/** K a key or a tapped digit, P pointing and tapping, H hand to the mouse, M a decision. */
 export type Operator = 'K' | 'P' | 'H' | 'M';
 
 export type OperatorSeconds = Readonly<Record<Operator, number>>;

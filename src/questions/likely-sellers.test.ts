@@ -4,7 +4,7 @@ import { LIKELY_MAX, likelySellers } from './likely-sellers.ts';
 
 const honey = (units: number) => ({ lines: { honey: units } });
 
-test('sellers with something to pay, to bring back or to fetch come by name with their sizes', () => {
+test('sellers with something to pay, bring back or fetch come by name with their sizes', () => {
   const book = testBook({ honey: 800 }, ['ada', 'ben', 'lea']);
   const ledger = book.ledger([
     book.movement('handover', { seller: 'lea', ...honey(2) }),

@@ -54,7 +54,7 @@ export function draftsOf(
   const goods = [...parts.goods, ...[...parts.sections.values()].flat()];
   const lists: (readonly string[])[] = [
     ...parts.sellers,
-    parts.other ?? [''],
+    otherOf(parts, index),
     parts.days ?? [''],
     placesOf(kind, parts),
     ...goods.map(({ products }) => products),
@@ -67,6 +67,12 @@ export function draftsOf(
     else drafts.push(made);
   }
   return { drafts, troubles, isCut: choices.length > CHOICES_MAX };
+}
+
+/** Of several stalls the ones on the day that was said. */
+function otherOf({ other = [''], days = [] }: LineParts, index: NameIndex): readonly string[] {
+  const onDay = other.filter((id) => days.includes(index.known('stall', id)?.day ?? ''));
+  return onDay.length > 0 ? onDay : other;
 }
 
 /** Where gifts come from and payouts arrive is asked where it is not said. */
@@ -97,11 +103,37 @@ function draft(
   tail: string,
   book: LineBook,
 ): LineDraft | LineTrouble {
-  const { date, other } = chosen;
-  const [seller = '', second = ''] = chosen.sellers;
-  const goods = linesOf(parts.goods, chosen.products, date, book);
+  const goods = linesOf(parts.goods, chosen.products, chosen.date, book);
   if (!goods.ok) return goods.refusal;
   const lines = { ...goods.value };
+  switch (kind) {
+    case 'loss':
+      return lossDraft(parts, chosen, lines, tail);
+    case 'stall-close':
+      return stallDraft(parts, chosen, tail, book);
+    case 'payment':
+    case 'refund':
+    case 'deposit':
+    case 'card-settle':
+    case 'debit':
+    case 'bank-fee':
+    case 'settle':
+      return moneyDraft(kind, parts, chosen, tail, book);
+    default:
+      return goodsDraft(kind, parts, chosen, lines, tail);
+  }
+}
+
+type GoodsKind = Exclude<LineKind, MoneyKind | 'loss' | 'stall-close'>;
+
+function goodsDraft(
+  kind: GoodsKind,
+  parts: LineParts,
+  { date, other, place, sellers }: Chosen,
+  lines: Record<string, number>,
+  tail: string,
+): LineDraft | LineTrouble {
+  const [seller = '', second = ''] = sellers;
   const slip = textField(parts, 'slip');
   const note = tail === '' ? {} : { note: tail };
   switch (kind) {
@@ -123,17 +155,11 @@ function draft(
     case 'swap-out':
       return { kind, date, neighbour: other, lines, ...slip, ...note };
     case 'gift': {
-      const from = chosen.place === 'supplier' ? 'supplier' : 'stockroom';
+      const from = place === 'supplier' ? 'supplier' : 'stockroom';
       return { kind, date, from, lines, ...(seller === '' ? {} : { seller }), ...note };
     }
     case 'found':
       return tail === '' ? NO_REASON : { kind, date, lines, reason: tail };
-    case 'loss':
-      return lossDraft(parts, chosen, lines, tail);
-    case 'stall-close':
-      return stallDraft(parts, chosen, tail, book);
-    default:
-      return moneyDraft(kind, parts, chosen, tail, book);
   }
 }
 

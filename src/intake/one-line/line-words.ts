@@ -2,8 +2,8 @@ import type { LineKind } from './line-kind.ts';
 
 /**
  * The words a line is read by, in every language at once: a family book is often written in two.
- * Phrases are plain (small letters, no accents) and parted by `|`; of each language the first one is
- * the one that is written. Names of the set-up are not here: they come from the book.
+ * Phrases are plain (small letters, no accents) and parted by `|`; of each language the first one
+ * is the one that is written. Names of the set-up are not here: they come from the book.
  */
 export type LineLanguage = 'en' | 'es';
 

@@ -222,6 +222,19 @@ describe('a line that means nothing yet says what is wanted', () => {
     });
   });
 
+  it('says once what every name lacks', () => {
+    const answer = read('stall garden sold 1 honey');
+    expect(answer).toMatchObject({ ok: false, refusal: [{ name: 'part_missing' }] });
+    expect(answer.ok ? [] : answer.refusal).toHaveLength(1);
+  });
+
+  it('tells two stalls of one shop apart by the day', () => {
+    expect(meant('stall garden sold 1 honey cash 8')).toHaveLength(2);
+    expect(meant('stall garden sold 1 honey cash 8 4 april')).toMatchObject([
+      { stall: 'gate-2', date: '2027-04-04' },
+    ]);
+  });
+
   it('asks for more of a name where too many could be meant', () => {
     const many = Array.from({ length: 13 }, (_, at) => ({ id: `kim-${at}`, name: 'Kim' }));
     const answer = read('kim out 1 honey', { names: { ...context().names, seller: many } });

@@ -135,9 +135,10 @@ function whatIsWanted(
   }
   const refusals = read.flatMap((one) => (one.ok ? [] : one.refusal));
   const best = refusals.sort((a, b) => b.reached - a.reached || a.cost - b.cost)[0];
-  return best?.troubles ?? [];
+  // Every name that could be meant lacks the same: it is said once.
+  return different(best?.troubles ?? []);
 }
 
-function different(drafts: readonly LineDraft[]): LineDraft[] {
-  return [...new Map(drafts.map((draft) => [canonicalText(draft), draft])).values()];
+function different<T>(all: readonly T[]): T[] {
+  return [...new Map(all.map((one) => [canonicalText(one), one])).values()];
 }

@@ -25,6 +25,7 @@ export const names: KnownNames = {
   stall: [
     { id: 'quay', name: 'Market hall', day: '2027-04-03' },
     { id: 'gate', name: 'Garden gate', day: '2027-03-27' },
+    { id: 'gate-2', name: 'Garden gate', day: '2027-04-04' },
   ],
 };
 

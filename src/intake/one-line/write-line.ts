@@ -59,14 +59,11 @@ class Writer {
   body(draft: LineDraft): string[] {
     switch (draft.kind) {
       case 'handover':
-        return [
-          this.#name('seller', draft.seller),
-          ...this.#goods(draft.lines),
-          ...this.#slip(draft),
-        ];
       case 'return':
-      case 'order':
-        return [this.#name('seller', draft.seller), ...this.#goods(draft.lines)];
+      case 'order': {
+        const slip = draft.kind === 'handover' ? this.#slip(draft) : [];
+        return [this.#name('seller', draft.seller), ...this.#goods(draft.lines), ...slip];
+      }
       case 'pass':
         return [
           ...this.#goods(draft.lines),
@@ -95,14 +92,18 @@ class Writer {
         return [...seller, ...this.#goods(draft.lines), this.phrase(data.placeWords[draft.from])];
       }
       case 'loss':
-        return draft.lines === undefined
-          ? [this.#name('seller', draft.seller ?? ''), this.#money(draft.cents ?? 0)]
-          : this.#goods(draft.lines);
+        return this.#lost(draft);
       case 'stall-close':
         return this.#stall(draft);
       default:
         return this.#moved(draft);
     }
+  }
+
+  #lost({ lines, seller = '', cents = 0 }: LineDraft<'loss'>): string[] {
+    return lines === undefined
+      ? [this.#name('seller', seller), this.#money(cents)]
+      : this.#goods(lines);
   }
 
   #moved(

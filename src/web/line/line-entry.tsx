@@ -10,15 +10,9 @@ import { Dialog } from '../parts/dialog.tsx';
  */
 export function Shortcuts() {
   const isOpen = useSignal(false);
-  useEffect(() => {
-    const onKey = (event: KeyboardEvent) => {
-      if (!isLineKey(event) || document.querySelector('dialog[open]') !== null) return;
-      event.preventDefault();
-      isOpen.value = true;
-    };
-    document.addEventListener('keydown', onKey);
-    return () => document.removeEventListener('keydown', onKey);
-  }, [isOpen]);
+  useLineKey(() => {
+    isOpen.value = true;
+  });
   return (
     <>
       <nav class="shortcuts no-print" aria-label="Shortcuts">
@@ -49,6 +43,18 @@ export function Shortcuts() {
       </Dialog>
     </>
   );
+}
+
+function useLineKey(open: () => void): void {
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (!isLineKey(event) || document.querySelector('dialog[open]') !== null) return;
+      event.preventDefault();
+      open();
+    };
+    document.addEventListener('keydown', onKey);
+    return () => document.removeEventListener('keydown', onKey);
+  }, []);
 }
 
 /** `/` alone, and not where somebody is writing. */

@@ -1,14 +1,12 @@
 import type { LineDraft } from '../../intake/one-line/line-kind.ts';
 import type { LineTrouble } from '../../intake/one-line/line-trouble.ts';
 import type { Ledger } from '../../ledger/ledger.ts';
-import type { BookRecord } from '../../records/record.ts';
 import { dayText } from '../../statements/day-text.ts';
 import { recordSentence } from '../../statements/record-sentence.ts';
 
 /** The sentence that the record of a draft will have. */
 export function draftSentence(draft: LineDraft, ledger: Ledger): string {
-  // The sentence of a record does not read what the device stamps on it; the compiler cannot know.
-  return recordSentence({ id: '', at: '', by: '', ...draft } as BookRecord, ledger);
+  return recordSentence({ id: '', at: '', by: '', ...draft }, ledger);
 }
 
 /** What a line still wants, or the word in it that is not known, in one sentence. */

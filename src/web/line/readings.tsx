@@ -16,7 +16,7 @@ export function Readings(props: {
   const { id, read } = props;
   const drafts = read.ok ? read.value : [];
   return (
-    <div class="line-told" id={`${id}-told`}>
+    <div class="line-told">
       {drafts.length > 1 && (
         <p>It may mean one of {drafts.length}. Choose with the arrow keys, or tap the right one.</p>
       )}
@@ -53,10 +53,10 @@ function Reading(props: {
   const { ledger } = useBook();
   const { draft } = props;
   return (
-    // biome-ignore lint/a11y/useFocusableInteractive: the focus stays in the line, as in a combobox
-    // biome-ignore lint/a11y/useKeyWithClickEvents: the line has the keys: arrows and Enter
-    <div
+    <button
+      type="button"
       role="option"
+      tabIndex={-1}
       id={props.id}
       class="line-reading"
       aria-selected={props.isChosen}
@@ -69,6 +69,6 @@ function Reading(props: {
         </span>
       )}
       <span class="soft">{dayText(draft.date)}</span>
-    </div>
+    </button>
   );
 }

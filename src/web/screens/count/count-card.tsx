@@ -1,3 +1,4 @@
+import type { RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { RecordOf } from '../../../records/record.ts';
 import { useBook } from '../../book.ts';
@@ -54,38 +55,20 @@ export function CountCard(props: {
       <StopSale product={product.product} />
       <div class="count-fields">
         {size > 1 && (
-          <label>
-            <span>Full cases of {size}</span>
-            <input
-              ref={first}
-              type="text"
-              inputMode="numeric"
-              autocomplete="off"
-              class="number big"
-              enterkeyhint="next"
-              value={value.cases}
-              onInput={(event) => set('cases', event.currentTarget.value)}
-              onKeyDown={(event) => {
-                if (event.key !== 'Enter') return;
-                event.preventDefault();
-                singles.current?.focus();
-              }}
-            />
-          </label>
-        )}
-        <label>
-          <span>Singles</span>
-          <input
-            ref={singles}
-            type="text"
-            inputMode="numeric"
-            autocomplete="off"
-            class="number big"
-            enterkeyhint="next"
-            value={value.singles}
-            onInput={(event) => set('singles', event.currentTarget.value)}
+          <CountField
+            label={`Full cases of ${size}`}
+            field={first}
+            value={value.cases}
+            onValue={(text) => set('cases', text)}
+            onEnter={() => singles.current?.focus()}
           />
-        </label>
+        )}
+        <CountField
+          label="Singles"
+          field={singles}
+          value={value.singles}
+          onValue={(text) => set('singles', text)}
+        />
       </div>
       <p class="error-text" role="status">
         {asked ? 'Write 0 if there is none, or leave it out.' : ''}
@@ -98,5 +81,35 @@ export function CountCard(props: {
         </Button>
       </div>
     </form>
+  );
+}
+
+function CountField(props: {
+  readonly label: string;
+  readonly field: RefObject<HTMLInputElement | null>;
+  readonly value: string;
+  readonly onValue: (text: string) => void;
+  /** What Enter does here; without it, it goes on to the next product. */
+  readonly onEnter?: () => void;
+}) {
+  return (
+    <label>
+      <span>{props.label}</span>
+      <input
+        ref={props.field}
+        type="text"
+        inputMode="numeric"
+        enterkeyhint="next"
+        autocomplete="off"
+        class="number big"
+        value={props.value}
+        onInput={(event) => props.onValue(event.currentTarget.value)}
+        onKeyDown={(event) => {
+          if (event.key !== 'Enter' || props.onEnter === undefined) return;
+          event.preventDefault();
+          props.onEnter();
+        }}
+      />
+    </label>
   );
 }

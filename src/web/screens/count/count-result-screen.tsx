@@ -11,6 +11,7 @@ import { Page } from '../../parts/page.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
 import type { ScreenProps } from '../../routes.ts';
+import { whyCount } from '../../why-address.ts';
 import { CountOutcome } from './count-outcome.tsx';
 
 /** A saved count against the book, product by product, and what to do about each. */
@@ -45,9 +46,16 @@ function CountResult({ count }: { readonly count: RecordOf<'count'> }) {
         </>
       }
       actions={
-        <a class="button button-plain" href="/count">
-          Count again
-        </a>
+        <>
+          {!answer.agrees && (
+            <a class="button button-plain" href={whyCount(count.id)}>
+              Why?
+            </a>
+          )}
+          <a class="button button-plain" href="/count">
+            Count again
+          </a>
+        </>
       }
     >
       {answer.movedAfter.length > 0 && (

@@ -53,25 +53,27 @@ function Selling({ stall }: { readonly stall: RecordOf<'stall'> }) {
           <p>The sales stay only while this page is open. Write them on paper, too.</p>
         </Notice>
       )}
-      <p class="sell-total figures" role="status">
-        <Units units={tally.length} word="sold" />{' '}
-        <Money minor={valueOfLines(ledger, units, day).minor} />
-      </p>
-      <div class="sell-products">
-        {products.map(({ product, name }) => (
-          <div key={product}>
-            <button type="button" class="sell-product" onClick={() => change([...tally, product])}>
-              <b>{name}</b> <Money minor={ledger.priceOn(product, day)} plain />{' '}
-              <span class="sell-count">{units[product] ?? 0} sold</span>
-            </button>
-            <StopSale product={product} />
-          </div>
-        ))}
-      </div>
-      <div class="form-end">
+      <div class="sell-total">
+        <p class="figures" role="status">
+          <Units units={tally.length} word="sold" />{' '}
+          <Money minor={valueOfLines(ledger, units, day).minor} />
+        </p>
         <Button disabled={last === undefined} onClick={() => change(tally.slice(0, -1))}>
           {last === undefined ? 'Undo' : `Undo ${productName(ledger.setup, last)}`}
         </Button>
+      </div>
+      <div class="sell-products">
+        {products.map((product) => (
+          <ProductButton
+            key={product.product}
+            product={product}
+            day={day}
+            units={units[product.product] ?? 0}
+            onSale={() => change([...tally, product.product])}
+          />
+        ))}
+      </div>
+      <div class="form-end">
         <a class="button button-plain" href={`/stalls/${stall.stall}`}>
           Settle the stall
         </a>
@@ -81,5 +83,24 @@ function Selling({ stall }: { readonly stall: RecordOf<'stall'> }) {
         stand beside it.
       </p>
     </Page>
+  );
+}
+
+function ProductButton(props: {
+  readonly product: RecordOf<'product'>;
+  readonly day: string;
+  readonly units: number;
+  readonly onSale: () => void;
+}) {
+  const { ledger } = useBook();
+  const { product, name } = props.product;
+  return (
+    <div>
+      <button type="button" class="sell-product" onClick={props.onSale}>
+        <b>{name}</b> <Money minor={ledger.priceOn(product, props.day)} plain />{' '}
+        <span class="sell-count">{props.units} sold</span>
+      </button>
+      <StopSale product={product} />
+    </div>
   );
 }
