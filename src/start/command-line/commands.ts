@@ -51,6 +51,10 @@ export const commands: Readonly<Record<string, CommandEntry>> = {
     summary: "the bank's or the supplier's statement against the book",
     load: async () => (await import('./match.ts')).match,
   },
+  'read-line': {
+    summary: 'how a line of text is read as a record',
+    load: async () => (await import('./read-line.ts')).readLine,
+  },
   export: {
     summary: 'a book for other programs: accounts, csv, xlsx',
     load: async () => (await import('./export.ts')).exportBook,
