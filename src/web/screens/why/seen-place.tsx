@@ -1,0 +1,126 @@
+import { useMemo } from 'preact/hooks';
+import { inBook, placeKind } from '../../../questions/explain/seen.ts';
+import { moneyText, unitsText } from '../../../statements/money-text.ts';
+import { useBook } from '../../book.ts';
+import { AmountField } from '../../parts/amount-field.tsx';
+import { CheckField, ChoiceField, fieldId } from '../../parts/field.tsx';
+import type { PlaceTyped } from './asked.ts';
+import { type PlaceWords, placeWords } from './place-words.ts';
+
+interface SeenPlaceProps {
+  readonly place: string;
+  readonly day: string;
+  readonly typed: PlaceTyped;
+  /** Asked beside another place, to tell explanations apart: that it agrees says something too. */
+  readonly mayAgree: boolean;
+  readonly errorOf: (field: string) => string | undefined;
+  readonly onTyped: (typed: PlaceTyped) => void;
+}
+
+/** The figures of one place: goods by product beside the book's, and money with its direction. */
+export function SeenPlace(props: SeenPlaceProps) {
+  const book = useBook();
+  const { ledger } = book;
+  const { place, day, typed, onTyped } = props;
+  const known = useMemo(() => inBook(ledger, place, day), [place, day, book.version.value]);
+  const words = placeWords(ledger.setup, place);
+  return (
+    <section class="seen-place" aria-label={words.title}>
+      <h2>{words.title}</h2>
+      <p class="field-hint">{words.hint}</p>
+      {placeKind(ledger, place) !== 'money' && <Goods {...props} book={known.units} />}
+      {words.money !== undefined && (
+        <SeenMoney {...props} words={words} label={words.money} book={known.minor ?? 0} />
+      )}
+      {props.mayAgree && (
+        <CheckField
+          label="Looked at, and all of it agrees with the book"
+          checked={typed.agrees}
+          onChecked={(agrees) => onTyped({ ...typed, agrees })}
+        />
+      )}
+    </section>
+  );
+}
+
+function SeenMoney(
+  props: SeenPlaceProps & {
+    readonly words: PlaceWords;
+    readonly label: string;
+    readonly book: number;
+  },
+) {
+  const { currency } = useBook();
+  const { place, typed, onTyped, words, book } = props;
+  const side = words.sides?.[book < 0 ? 1 : 0] ?? '';
+  const shown = words.sides === undefined ? book : Math.abs(book);
+  return (
+    <div class="side-by-side">
+      <AmountField
+        label={props.label}
+        name={place}
+        hint={`By the book: ${moneyText(shown, currency)} ${side}`.trimEnd()}
+        error={props.errorOf(place)}
+        value={typed.money}
+        onValue={(money) => onTyped({ ...typed, money })}
+      />
+      {words.sides !== undefined && (
+        <ChoiceField
+          label={`${words.title}: which way`}
+          name={`${place}.side`}
+          value={typed.below ? 'below' : 'above'}
+          onValue={(to) => onTyped({ ...typed, below: to === 'below' })}
+          options={[
+            { value: 'above', words: words.sides[0] },
+            { value: 'below', words: words.sides[1] },
+          ]}
+        />
+      )}
+    </div>
+  );
+}
+
+function Goods(props: SeenPlaceProps & { readonly book: Readonly<Record<string, number>> }) {
+  const { setup } = useBook().ledger;
+  const { place, typed, onTyped, book } = props;
+  return (
+    <table class="lines-table seen-goods">
+      <thead>
+        <tr>
+          <th scope="col">Product</th>
+          <th scope="col" class="number">
+            By the book
+          </th>
+          <th scope="col">Seen</th>
+        </tr>
+      </thead>
+      <tbody>
+        {[...setup.products.values()].map(({ product, name }) => {
+          const wrong = props.errorOf(`${place}.${product}`) !== undefined;
+          return (
+            <tr key={product}>
+              <th scope="row">{name}</th>
+              <td class="number">{unitsText(book[product] ?? 0)}</td>
+              <td>
+                <input
+                  type="text"
+                  inputMode="numeric"
+                  autocomplete="off"
+                  class="number lines-input"
+                  id={fieldId(`${place}.${product}`)}
+                  aria-label={`${name}, units seen`}
+                  aria-invalid={wrong ? 'true' : undefined}
+                  value={typed.units[product] ?? ''}
+                  onInput={(event) => {
+                    const units = { ...typed.units, [product]: event.currentTarget.value };
+                    onTyped({ ...typed, units });
+                  }}
+                />
+              </td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}

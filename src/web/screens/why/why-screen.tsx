@@ -1,0 +1,103 @@
+import '../../styles/tasks.css';
+import './why.css';
+import { useSignal } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
+import { useBook } from '../../book.ts';
+import { ErrorSummary } from '../../parts/notice.tsx';
+import { Page } from '../../parts/page.tsx';
+import { useSaving } from '../../parts/saving.ts';
+import type { ScreenProps } from '../../routes.ts';
+import { whyAddress, whyFamily } from '../../why-address.ts';
+import { readAsked } from './asked.ts';
+import type { Taken, Taking } from './cause.tsx';
+import { Findings } from './findings.tsx';
+import { SeenForm } from './seen-form.tsx';
+import { TakenNotice } from './taken-notice.tsx';
+
+/** Why something does not agree: what was seen, what differs, and what may have gone wrong. */
+export function WhyScreen({ search }: ScreenProps) {
+  const book = useBook();
+  const taken = useSignal<Taken | undefined>(undefined);
+  const saving = useSaving();
+  const asked = readAsked(search, book.ledger, book.workingDay());
+  const said = search.toString();
+  useFocusOn(said, asked.places.length);
+  if (asked.places.length === 0) return <ChoosePlace />;
+  const now = taken.value;
+  const taking: Taking = {
+    busy: saving.busy,
+    take: (drafts, about) =>
+      saving.save({ ok: true, value: drafts }, (records) => {
+        taken.value = { ...about, records };
+      }),
+  };
+  // Undone by the notice on top, or followed by another save, it is not the last change any more.
+  const isLast = now !== undefined && book.saved.value === now.records;
+  return (
+    <Page
+      title="Why?"
+      above={<a href="/why">Other places</a>}
+      lead="Write what was seen. Nothing is changed until you take one of the causes."
+      layout="why-page"
+    >
+      <div class="why-columns">
+        <SeenForm key={said} asked={asked} />
+        <div class="why-found" aria-live="polite">
+          {isLast && (
+            <TakenNotice
+              taken={now}
+              onUndone={() => {
+                taken.value = undefined;
+                document.getElementById('found')?.focus();
+              }}
+            />
+          )}
+          <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
+          <Findings asked={asked} taking={taking} />
+        </div>
+      </div>
+    </Page>
+  );
+}
+
+/** After another question the focus is where it goes on: in the place that is new, or the causes. */
+function useFocusOn(said: string, places: number): void {
+  const before = useRef({ said, places });
+  useEffect(() => {
+    const was = before.current;
+    before.current = { said, places };
+    if (was.said === said) return;
+    const all = document.querySelectorAll<HTMLElement>('.seen-place');
+    const input = all[all.length - 1]?.querySelector('input');
+    const to = places > was.places ? input : document.getElementById('found');
+    to?.focus();
+  }, [said, places]);
+}
+
+function ChoosePlace() {
+  const { setup } = useBook().ledger;
+  return (
+    <Page title="Why?" above={<a href="/">Places</a>} lead="What does not agree with the book?">
+      <ul class="why-places">
+        {PLACES.map(([place, words]) => (
+          <li key={place}>
+            <a href={whyAddress([place])}>{words}</a>
+          </li>
+        ))}
+        {[...setup.families.values()].map(({ family, name }) => (
+          <li key={family}>
+            <a href={whyFamily(setup, family)}>Family {name}: it says otherwise</a>
+          </li>
+        ))}
+      </ul>
+    </Page>
+  );
+}
+
+const PLACES = [
+  ['stockroom', 'Stockroom: a count differs'],
+  ['cashbox', 'Cash box: counted, and it differs'],
+  ['bank', 'Bank: its balance differs'],
+  ['cards', 'Cards: what is still to come differs'],
+  ['supplier', 'Supplier: its figure differs'],
+] as const;
