@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { NOTE_MAX } from '../../records/fields.ts';
 import type { LineDraft } from './line-kind.ts';
-import { readLine } from './read-line.ts';
+import { readLine, TAIL_MAX } from './read-line.ts';
 import { context, TODAY } from './test-context.ts';
 
 const read = (line: string, changed?: Parameters<typeof context>[0]) =>
@@ -239,6 +240,15 @@ describe('a line that means nothing yet says what is wanted', () => {
     const many = Array.from({ length: 13 }, (_, at) => ({ id: `kim-${at}`, name: 'Kim' }));
     const answer = read('kim out 1 honey', { names: { ...context().names, seller: many } });
     expect(answer).toMatchObject({ ok: false, refusal: [{ name: 'too_many_meanings' }] });
+  });
+});
+
+describe('a note', () => {
+  it('may be as long as its schema lets it, and no longer', () => {
+    expect(TAIL_MAX).toBe(NOTE_MAX);
+    expect(read(`pay ada 4: ${'a'.repeat(NOTE_MAX)}`).ok).toBe(true);
+    const answer = read(`pay ada 4: ${'a'.repeat(NOTE_MAX + 1)}`);
+    expect(answer).toMatchObject({ ok: false, refusal: [{ name: 'too_long' }] });
   });
 });
 

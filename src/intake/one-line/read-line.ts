@@ -1,7 +1,6 @@
 import { canonicalText } from '../../base/canonical-text.ts';
 import { nearest } from '../../base/nearest.ts';
 import { done, type Outcome, refused } from '../../base/outcome.ts';
-import { NOTE_MAX } from '../../records/fields.ts';
 import { type KnownNames, NameIndex } from './known-names.ts';
 import { type Drafts, draftsOf, type LineBook } from './line-drafts.ts';
 import { frames } from './line-frames.ts';
@@ -25,6 +24,8 @@ export interface LineContext extends LineBook {
 export type LineRead = Outcome<readonly LineDraft[], readonly LineTrouble[]>;
 
 const LINE_MAX = 400;
+/** A note's or reason's most, as its schema says; the schema itself would bring its library along. */
+export const TAIL_MAX = 500;
 const TOKENS_MAX = 60;
 /** What a line without a verb may mean: the four things done most. */
 const WITHOUT_VERB: readonly LineKind[] = ['handover', 'return', 'payment', 'refund'];
@@ -33,8 +34,8 @@ export function readLine(text: string, context: LineContext): LineRead {
   if (text.trim() === '') return refused([{ ...missing('a line'), name: 'nothing_written' }]);
   const index = new NameIndex(context.names);
   const line = lineTokens(text, (word) => index.has(word));
-  const isLong = text.length > LINE_MAX + NOTE_MAX || line.tokens.length > TOKENS_MAX;
-  if (isLong || line.tail.length > NOTE_MAX) {
+  const isLong = text.length > LINE_MAX + TAIL_MAX || line.tokens.length > TOKENS_MAX;
+  if (isLong || line.tail.length > TAIL_MAX) {
     return refused([{ ...missing(`at most ${LINE_MAX} characters`), name: 'too_long' }]);
   }
   const starts = line.tokens.map((_, at) => piecesAt(line.tokens, at, index, context));

@@ -21,7 +21,6 @@ export function LineField(props: { readonly id: string; readonly line: WrittenLi
         aria-activedescendant={
           line.chosen === undefined ? undefined : `${id}-reading-${line.place}`
         }
-        maxLength={900}
         value={line.text}
         onInput={(event) => line.write(event.currentTarget.value)}
         onKeyDown={(event) => {
