@@ -117,6 +117,10 @@ const routes: readonly Route[] = [
     load: async () => (await import('./screens/closing/close-screen.tsx')).CloseScreen,
   },
   {
+    path: '/why',
+    load: async () => (await import('./screens/why/why-screen.tsx')).WhyScreen,
+  },
+  {
     path: '/phone',
     load: async () => (await import('./screens/phone/phone-screen.tsx')).PhoneScreen,
   },

@@ -32,10 +32,8 @@ export function amountsApart(before: Balances, after: Balances): AmountApart[] {
   for (const ledger of ['stock', 'money', 'credit'] as const) {
     const [was, is] = [before.table(ledger), after.table(ledger)];
     for (const account of [...new Set([...was.keys(), ...is.keys()])].sort(byText)) {
-      const products = new Set([
-        ...(was.get(account)?.keys() ?? []),
-        ...(is.get(account)?.keys() ?? []),
-      ]);
+      const goods = [...(was.get(account)?.keys() ?? []), ...(is.get(account)?.keys() ?? [])];
+      const products = new Set(ledger === 'money' ? [''] : goods);
       for (const product of [...products].sort(byText)) {
         const [then, now] = [before, after].map((b) => amountOf(b, ledger, account, product));
         if (then === undefined || now === undefined || then === now) continue;

@@ -4,6 +4,7 @@ import { accountName, productName } from '../../../statements/account-name.ts';
 import { useBook } from '../../book.ts';
 import { Page } from '../../parts/page.tsx';
 import type { ScreenProps } from '../../routes.ts';
+import { seenPlaceOf, whyAddress } from '../../why-address.ts';
 import { AccountRoll } from './account-roll.tsx';
 import { ByProduct } from './by-product.tsx';
 
@@ -18,6 +19,7 @@ export function AccountScreen({ params, search }: ScreenProps) {
   const account = params.account ?? '';
   const product = search.get('product') ?? undefined;
   const title = accountName(ledger, name, account);
+  const seen = seenPlaceOf(name, account);
   return (
     <Page
       title={product === undefined ? title : `${productName(ledger.setup, product)}: ${title}`}
@@ -25,6 +27,11 @@ export function AccountScreen({ params, search }: ScreenProps) {
       layout="account"
     >
       <section class="roll" aria-label="Running list">
+        {seen !== undefined && (
+          <p class="roll-more">
+            <a href={whyAddress([seen])}>It does not agree: why?</a>
+          </p>
+        )}
         {name !== 'money' && product === undefined && (
           <ByProduct
             account={account}

@@ -1,5 +1,6 @@
 import { accountsOf, type PlaceId } from '../../../questions/places.ts';
 import { useBook } from '../../book.ts';
+import { whyAddress } from '../../why-address.ts';
 import { AccountRoll } from './account-roll.tsx';
 import { ByProduct } from './by-product.tsx';
 
@@ -34,6 +35,11 @@ export function PlaceRoll(props: { readonly place: PlaceId; readonly show: strin
           <a href="/stalls">Every stall, settled and not yet settled</a>
         </p>
       )}
+      {WHY_PLACES.has(props.place) && (
+        <p class="roll-more">
+          <a href={whyAddress([props.place])}>It does not agree: why?</a>
+        </p>
+      )}
       {!about && account !== undefined && (
         <ByProduct account={account} lines={ledger.balances.linesOf('stock', account)} />
       )}
@@ -48,6 +54,15 @@ export function PlaceRoll(props: { readonly place: PlaceId; readonly show: strin
     </section>
   );
 }
+
+/** Places whose figure somebody can see elsewhere: on a shelf, in a box, on a statement. */
+const WHY_PLACES: ReadonlySet<PlaceId> = new Set([
+  'stockroom',
+  'cashbox',
+  'cards',
+  'bank',
+  'supplier',
+]);
 
 /** Places that are one stock account, so that their goods can be told product by product. */
 const PLACE_ACCOUNTS: Partial<Record<PlaceId, string>> = {

@@ -3,6 +3,7 @@ import { closingWords } from '../../../statements/closing-words.ts';
 import { useBook } from '../../book.ts';
 import { Sentence } from '../../parts/sentence.tsx';
 import { StateMark } from '../../parts/state-mark.tsx';
+import { whyItem } from '../../why-address.ts';
 import { nextLinks } from './closing-groups.ts';
 import { leftInShort } from './left-in-short.ts';
 
@@ -22,6 +23,7 @@ export function ClosingRow({ item }: { readonly item: ClosingItem }) {
   const short = leftInShort(item, words.left, PRODUCTS_NAMED_MAX);
   const familyOf = (seller: string) => ledger.setup.sellers.get(seller)?.family ?? '';
   const links = item.state === 'open' ? nextLinks(item, familyOf) : [];
+  const why = item.state === 'open' ? whyItem(item) : undefined;
   return (
     <li class={`closing-row closing-${item.state}`}>
       <div class="closing-head">
@@ -41,8 +43,13 @@ export function ClosingRow({ item }: { readonly item: ClosingItem }) {
         </p>
       )}
       {item.state !== 'open' && item.next === 'mind_the_date' && <p class="soft">{words.next}</p>}
-      {links.length > 0 && (
+      {(links.length > 0 || why !== undefined) && (
         <p class="next-steps no-print">
+          {why !== undefined && (
+            <a class="next-step" href={why}>
+              Why?
+            </a>
+          )}
           {links.map(([to, said]) => (
             <a key={to} class="next-step" href={to}>
               {said}

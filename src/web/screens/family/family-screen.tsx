@@ -6,6 +6,7 @@ import { Owed } from '../../parts/owed.tsx';
 import { Page } from '../../parts/page.tsx';
 import { PaperLinks } from '../../parts/paper-links.tsx';
 import type { ScreenProps } from '../../routes.ts';
+import { whyFamily } from '../../why-address.ts';
 import { FamilyPayment } from './family-payment.tsx';
 import { OrderedTable } from './ordered-table.tsx';
 import { SellersTable } from './sellers-table.tsx';
@@ -44,6 +45,9 @@ function Family({ account }: { readonly account: FamilyAccount }) {
           <Owed minor={account.stillToPay} />{' '}
           <a class="jump no-print" href="#payment">
             Record a payment
+          </a>{' '}
+          <a class="jump no-print" href={whyFamily(ledger.setup, account.family)}>
+            The family says otherwise: why?
           </a>
         </>
       }
