@@ -24,7 +24,7 @@ export interface LineContext extends LineBook {
 export type LineRead = Outcome<readonly LineDraft[], readonly LineTrouble[]>;
 
 const LINE_MAX = 400;
-/** A note's or reason's most, as its schema says; the schema itself would bring its library along. */
+/** A note's or reason's most, as its schema says; the schema would bring its library along. */
 export const TAIL_MAX = 500;
 const TOKENS_MAX = 60;
 /** What a line without a verb may mean: the four things done most. */
