@@ -33,8 +33,15 @@ export const TASK_PATHS = [
   '/prizes/order',
   '/prizes/hand-out',
   '/hosts/market',
+  '/match/bank',
+  '/match/supplier',
+  '/match/reconciliation',
   '/closing',
   '/closing/close',
+  '/why',
+  '/why?about=stockroom',
+  '/why?about=seller:reka',
+  '/why?about=bank&bank=333',
 ] as const;
 
 /** The board, its places, the accounts behind its figures, and how records are found. */

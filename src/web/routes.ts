@@ -109,6 +109,20 @@ const routes: readonly Route[] = [
     load: async () => (await import('./screens/hosts/host-report-screen.tsx')).HostReportScreen,
   },
   {
+    path: '/match/bank',
+    load: async () => (await import('./screens/match/bank-match-screen.tsx')).BankMatchScreen,
+  },
+  {
+    path: '/match/supplier',
+    load: async () =>
+      (await import('./screens/match/supplier-match-screen.tsx')).SupplierMatchScreen,
+  },
+  {
+    path: '/match/reconciliation',
+    load: async () =>
+      (await import('./screens/match/reconciliation-screen.tsx')).ReconciliationScreen,
+  },
+  {
     path: '/closing',
     load: async () => (await import('./screens/closing/closing-screen.tsx')).ClosingScreen,
   },

@@ -40,6 +40,8 @@ export interface SupplierDiffers {
   readonly line: number | undefined;
   readonly records: readonly string[];
   readonly by: PaperDifference;
+  /** What the supplier's account would be more by, were theirs right (minor units). */
+  readonly off: number;
 }
 
 /** The three piles: what agrees, what differs and by what, what only one side has. */
@@ -234,11 +236,27 @@ class SupplierMatching {
     const found = differencesBetween(paper, entry, (product) =>
       this.ledger.priceOn(product, entry.date),
     );
-    for (const { line, by } of found) this.differ.push({ line, records, by });
+    for (const { line, by } of found) {
+      this.differ.push({ line, records, by, off: this.offBy(by, entry) });
+    }
     const differing = new Set(found.map(({ line }) => line));
     for (const { line } of paper.lines) {
       if (differing.has(line)) continue;
       this.matched.push({ line, records, why, sure: sure && found.length === 0 });
+    }
+  }
+
+  private offBy(by: PaperDifference, { effect, date }: SupplierEntry): number {
+    const sign = Math.sign(effect);
+    switch (by.kind) {
+      case 'units':
+        return sign * (by.theirs - by.ours) * this.ledger.priceOn(by.product, date);
+      case 'amount':
+        return sign * (by.theirs - by.ours);
+      case 'way':
+        return -2 * effect;
+      case 'neighbour':
+        return 0;
     }
   }
 

@@ -35,6 +35,16 @@ export function PlaceRoll(props: { readonly place: PlaceId; readonly show: strin
           <a href="/stalls">Every stall, settled and not yet settled</a>
         </p>
       )}
+      {props.place === 'bank' && (
+        <p class="roll-more">
+          <a href="/match/bank">Match with the bank’s statement</a>
+        </p>
+      )}
+      {props.place === 'supplier' && (
+        <p class="roll-more">
+          <a href="/match/supplier">Match with the supplier’s statement</a>
+        </p>
+      )}
       {WHY_PLACES.has(props.place) && (
         <p class="roll-more">
           <a href={whyAddress([props.place])}>It does not agree: why?</a>

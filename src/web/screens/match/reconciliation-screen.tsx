@@ -1,0 +1,115 @@
+import './match.css';
+import '../../styles/tasks.css';
+import { isDay } from '../../../base/day.ts';
+import { byText } from '../../../base/order.ts';
+import { sum } from '../../../base/sum.ts';
+import type { Ledger } from '../../../ledger/ledger.ts';
+import { asReconciled, bookAsWritten } from '../../../questions/match/as-reconciled.ts';
+import { type BankEntry, bankEntries } from '../../../questions/match/bank-entries.ts';
+import { dayText } from '../../../statements/day-text.ts';
+import { recordSentence } from '../../../statements/record-sentence.ts';
+import { useBook } from '../../book.ts';
+import { go } from '../../navigation.ts';
+import { PrintButton } from '../../parts/button.tsx';
+import { DayField } from '../../parts/field.tsx';
+import { Money } from '../../parts/figures.tsx';
+import { Page } from '../../parts/page.tsx';
+import { Table } from '../../parts/table.tsx';
+import type { ScreenProps } from '../../routes.ts';
+
+/**
+ * A finished reconciliation, to print. Its address holds the day and the moment up to which the
+ * book is read, so that it prints the same later whatever is recorded meanwhile.
+ */
+export function ReconciliationScreen({ search }: ScreenProps) {
+  const book = useBook();
+  const written = search.get('written') ?? lastWritten(book.ledger);
+  const ledger = bookAsWritten(book.ledger, written);
+  const said = search.get('day') ?? '';
+  const day = isDay(said) ? said : lastCleared(ledger, book.workingDay());
+  const found = asReconciled(ledger, day);
+  const total = (entries: readonly BankEntry[]) => sum(entries.map(({ cents }) => cents));
+  const link = `/match/reconciliation?day=${day}&written=${written}`;
+  return (
+    <Page
+      title="Bank reconciliation"
+      above={<a href="/match/bank">Match the bank</a>}
+      lead={`At the end of ${dayText(day)}, from the lines that were accepted.`}
+      actions={<PrintButton />}
+    >
+      <div class="no-print">
+        <DayField
+          label="Day"
+          value={day}
+          onValue={(value) => {
+            if (isDay(value)) go(`/match/reconciliation?day=${value}`, true);
+          }}
+        />
+      </div>
+      <dl class="match-sums" aria-label="Both balances">
+        <dt>By the book</dt>
+        <dd>
+          <Money minor={found.bookBalance} plain />
+        </dd>
+        <dt>less what is not yet at the bank</dt>
+        <dd>
+          <Money minor={total(found.notAtBank)} plain />
+        </dd>
+        <dt>and what the bank had before the book</dt>
+        <dd>
+          <Money minor={total(found.notInBook)} plain />
+        </dd>
+        <dt class="match-sum-total">By the bank’s accepted lines</dt>
+        <dd class="match-sum-total">
+          <Money minor={found.bankBalance} plain />
+        </dd>
+      </dl>
+      <Entries caption="Not yet at the bank" entries={found.notAtBank} ledger={ledger} />
+      <Entries caption="At the bank before the book" entries={found.notInBook} ledger={ledger} />
+      <p class="soft">
+        The book as written up to {written.slice(0, 16).replace('T', ' ')} UTC. Hold the last amount
+        against the bank’s own balance of the day. <a href={link}>Address of this reconciliation</a>
+      </p>
+      <p class="reconciled-by">Looked over by, on: </p>
+    </Page>
+  );
+}
+
+function Entries(props: {
+  readonly caption: string;
+  readonly entries: readonly BankEntry[];
+  readonly ledger: Ledger;
+}) {
+  const sentence = ({ record }: BankEntry) => {
+    const found = props.ledger.standing.get(record);
+    return found === undefined ? record : recordSentence(found, props.ledger);
+  };
+  return (
+    <Table
+      caption={props.caption}
+      rows={props.entries.map((entry, at) => ({ entry, at }))}
+      keyOf={({ entry, at }) => `${entry.record} ${at}`}
+      none={`${props.caption}: none.`}
+      columns={[
+        { head: 'Day', cell: ({ entry }) => dayText(entry.date) },
+        {
+          head: 'Record',
+          cell: ({ entry }) => <a href={`/records/${entry.record}`}>{sentence(entry)}</a>,
+        },
+        { head: 'Amount', number: true, cell: ({ entry }) => <Money minor={entry.cents} plain /> },
+      ]}
+    />
+  );
+}
+
+/** The latest instant at which anything was written. */
+function lastWritten(ledger: Ledger): string {
+  let last = '';
+  for (const { at } of ledger.standing.records()) if (at > last) last = at;
+  return last;
+}
+
+function lastCleared(ledger: Ledger, otherwise: string): string {
+  const days = bankEntries(ledger).flatMap(({ cleared }) => cleared?.date ?? []);
+  return days.toSorted(byText).at(-1) ?? otherwise;
+}

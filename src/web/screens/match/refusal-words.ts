@@ -1,0 +1,8 @@
+import { shortSaid } from '../../../intake/finding.ts';
+import type { FileRefusal } from '../../../intake/table/file-refusal.ts';
+
+/** Why a file was not taken: where, what was said, what is wanted. */
+export function refusalWords({ line, field, said, wanted }: FileRefusal, name: string): string {
+  const where = [name, ...(line > 0 ? [`line ${line}`] : []), ...(field === '' ? [] : [field])];
+  return `${where.join(', ')}: it says ${shortSaid(said)}, wanted is ${wanted}.`;
+}

@@ -1,0 +1,131 @@
+import type { SupplierFile, SupplierLine } from '../../../intake/supplier/supplier-file.ts';
+import { matchSupplier, type SupplierMatch } from '../../../questions/match/match-supplier.ts';
+import { missingSupplierRecords } from '../../../questions/match/missing-supplier-records.ts';
+import { productName } from '../../../statements/account-name.ts';
+import { kindNames } from '../../../statements/kind-name.ts';
+import { unitsText } from '../../../statements/money-text.ts';
+import {
+  paperDifferenceWords,
+  supplierReasonWords,
+} from '../../../statements/supplier-match-words.ts';
+import { useBook } from '../../book.ts';
+import { Money } from '../../parts/figures.tsx';
+import { Notice } from '../../parts/notice.tsx';
+import { addLink, whyOf } from './add-link.ts';
+import { MatchPair, MatchPart, RecordLines, StatementLine } from './match-pair.tsx';
+
+interface PileProps {
+  readonly found: SupplierMatch;
+  readonly lines: ReadonlyMap<number, SupplierLine>;
+}
+
+/** Three piles: what differs, what only one has, what agrees. */
+export function SupplierResult({ file }: { readonly file: SupplierFile }) {
+  const { ledger } = useBook();
+  const found = matchSupplier(ledger, file);
+  const lines = new Map(file.lines.map((line) => [line.line, line]));
+  const left = found.differ.length + found.onlyTheirs.length + found.onlyOurs.length;
+  return (
+    <>
+      <dl class="match-sums" aria-label="Both balances">
+        <dt>On the supplier’s account by the book</dt>
+        <dd>
+          <Money minor={found.bookBalance} plain to="/accounts/money/supplier" />
+        </dd>
+        <dt>By the statement</dt>
+        <dd>
+          <Money minor={found.bankBalance} plain />
+        </dd>
+      </dl>
+      <p class="soft">Below zero is owed by the group.</p>
+      {left === 0 && <Notice tone="done" title="Every line agrees with the book." />}
+      <Differ found={found} lines={lines} />
+      <OnlyTheirs found={found} lines={lines} />
+      <MatchPart title="Only in the book" count={found.onlyOurs.length}>
+        {found.onlyOurs.map((record) => (
+          <MatchPair
+            key={record}
+            theirs="On the statement"
+            right={<RecordLines ids={[record]} />}
+          />
+        ))}
+      </MatchPart>
+      <MatchPart title="Agree" count={found.matched.length}>
+        {found.matched.map(({ line, records, why }) => (
+          <MatchPair
+            key={line}
+            theirs="On the statement"
+            left={<SupplierLineText line={lines.get(line)} />}
+            right={<RecordLines ids={records} />}
+          >
+            <span class="soft">{supplierReasonWords(why)}</span>
+          </MatchPair>
+        ))}
+      </MatchPart>
+    </>
+  );
+}
+
+function Differ({ found, lines }: PileProps) {
+  const { ledger } = useBook();
+  return (
+    <MatchPart title="Differ" count={found.differ.length}>
+      {found.differ.map(({ line, records, by, off }, at) => (
+        <MatchPair
+          key={`${line} ${at}`}
+          theirs="On the statement"
+          left={<SupplierLineText line={lines.get(line ?? 0)} />}
+          right={<RecordLines ids={records} />}
+        >
+          <span>▲ {paperDifferenceWords(by, ledger)}</span>
+          {records.map((record) => (
+            <a key={record} href={`/records/${record}/edit`}>
+              Edit the record
+            </a>
+          ))}
+          {off !== 0 && (
+            <a href={whyOf('supplier', found.bookBalance + off)}>Why, for line {line ?? 'none'}?</a>
+          )}
+        </MatchPair>
+      ))}
+    </MatchPart>
+  );
+}
+
+function OnlyTheirs({ found, lines }: PileProps) {
+  const { ledger } = useBook();
+  const missing = missingSupplierRecords(ledger, found.onlyTheirs);
+  return (
+    <MatchPart title="Only on the statement" count={found.onlyTheirs.length}>
+      {found.onlyTheirs.map((paper) => {
+        const numbers = paper.lines.map(({ line }) => line);
+        const offer = missing.find(({ lines: of }) => of.join() === numbers.join());
+        return (
+          <MatchPair
+            key={numbers.join()}
+            theirs="On the statement"
+            left={numbers.map((line) => <SupplierLineText key={line} line={lines.get(line)} />)}
+          >
+            {offer && (
+              <a href={addLink(offer.record)}>
+                Record it: {kindNames[offer.record.kind].toLowerCase()}
+              </a>
+            )}
+          </MatchPair>
+        );
+      })}
+    </MatchPart>
+  );
+}
+
+function SupplierLineText({ line }: { readonly line: SupplierLine | undefined }) {
+  const { ledger } = useBook();
+  if (line === undefined) return <p class="soft">no line</p>;
+  const goods = Object.entries(line.goods).map(
+    ([product, units]) => `${unitsText(units)} ${productName(ledger.setup, product)}`,
+  );
+  const text = [line.text, line.reference ?? '', ...goods].filter((part) => part !== '');
+  return (
+    <StatementLine line={line.line} date={line.date} text={text.join(', ')} cents={line.cents} />
+  );
+}
