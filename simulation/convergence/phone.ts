@@ -112,6 +112,7 @@ export class Phone {
       today: () => '2027-03-01',
       pause: () => new Promise<void>(() => undefined),
       receiptSeries: this.series,
+      keeps: true,
       copies: {
         ...this.#copies,
         openCopy: async (name: typeof ADDRESS) => {

@@ -50,6 +50,7 @@ function machine(): Machine {
     pause: (ms) => new Promise((resolve) => setTimeout(resolve, ms)),
     receiptSeries: 'K7M-',
     copies: memoryCopies(),
+    keeps: true,
     windows: { tell: () => undefined, listen: () => () => undefined },
   };
 }

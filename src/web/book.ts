@@ -31,6 +31,11 @@ export type Appending = Outcome<readonly BookRecord[], ErrorAnswer>;
 /** A save waits so long for the server's word before it stands as saved on this phone. */
 const PATIENCE_MS = 400;
 
+const STORE_FAILED: ErrorAnswer = {
+  name: 'phone_store_failed',
+  message: 'The copy on this phone cannot be read just now. Load the app again.',
+};
+
 export class Book {
   readonly address: BookAddress;
   /** Grows with every record that arrives; reading it makes a screen follow. */
@@ -118,6 +123,11 @@ export class Book {
     return nextReceipt(this.#here.values(), this.#machine.receiptSeries);
   }
 
+  /** False where this device can keep nothing of the book. */
+  get keeps(): boolean {
+    return this.#machine.keeps;
+  }
+
   /** A record that is on this device, whether it counts or is held back. */
   recordHere(id: string): BookRecord | undefined {
     return this.#here.get(id);
@@ -139,7 +149,7 @@ export class Book {
 
   /** Sends what waits and takes over what others have written since. */
   refresh(): Promise<Outcome<void, ErrorAnswer>> {
-    const mine = this.#turn.then(() => this.#exchange());
+    const mine = this.#turn.then(() => this.#exchange()).catch((error) => this.#storeFailed(error));
     this.#turn = mine.catch(() => undefined);
     return mine;
   }
@@ -218,6 +228,13 @@ export class Book {
     if (!read.ok) return read;
     if (read.value.unkept.length > 0) this.#count(read.value.unkept);
     return done(undefined);
+  }
+
+  /** The browser took its store away, or its disk failed; what was kept is still there. */
+  #storeFailed(error: unknown): Outcome<void, ErrorAnswer> {
+    assert(error instanceof DOMException, `only the browser's store fails here: ${error}`);
+    this.trouble.value = STORE_FAILED;
+    return refused(STORE_FAILED);
   }
 
   /** Counts records that could not be kept on this device. */

@@ -16,6 +16,8 @@ export interface Machine {
   readonly receiptSeries: string;
   /** The copies of books that this device keeps. */
   readonly copies: CopyStore;
+  /** False where nothing can be kept here: a save is then one only with the server's word. */
+  readonly keeps: boolean;
   readonly windows: Windows;
 }
 

@@ -33,9 +33,9 @@ export function onPhone({ outbox, aside }: CopyState): OnPhone {
 export function phoneTrouble(refusal: ErrorAnswer): ErrorAnswer {
   if (isAboutRecords(refusal)) return refusal;
   return {
-    name: 'phone_is_full',
+    name: 'not_kept',
     message:
-      'This phone has no room to save it, and the server was not reached. What you typed stays ' +
-      'here: free some space on the phone or get a connection, then save again.',
+      'This phone could not save it (mostly it is full), and the server was not reached. What you ' +
+      'typed stays here: free some space on the phone or get a connection, then save again.',
   };
 }

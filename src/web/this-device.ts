@@ -9,6 +9,8 @@ const STORE = 'cratebook';
 const SERIES_KEY = 'cratebook.receipt-series';
 
 export async function thisDevice(): Promise<Machine> {
+  // It fails where the browser keeps nothing, and on a disk that is full to the brim.
+  const store = await openIndexedDbStore(STORE).catch(() => undefined);
   const random = (bytes: number) => crypto.getRandomValues(new Uint8Array(bytes));
   return {
     now: () => Date.now(),
@@ -20,7 +22,8 @@ export async function thisDevice(): Promise<Machine> {
     },
     pause: (ms) => new Promise((resolve) => setTimeout(resolve, ms)),
     receiptSeries: receiptSeries(random),
-    copies: await openIndexedDbStore(STORE).catch(() => copiesThatKeepNothing()),
+    copies: store ?? copiesThatKeepNothing(),
+    keeps: store !== undefined,
     windows: otherWindows(),
   };
 }

@@ -8,16 +8,21 @@ import { Button } from './button.tsx';
  * saved.
  */
 export function PhoneLine() {
-  const { waiting, held, aside } = useBook().onPhone.value;
-  const trouble = useBook().trouble.value;
+  const book = useBook();
+  const { waiting, held, aside } = book.onPhone.value;
+  const trouble = book.trouble.value;
   const records = waiting.reduce((sum, { ids }) => sum + ids.length, 0);
   const toLookAt = held.length + aside.length;
   const start = newVersion.value;
-  if (records === 0 && toLookAt === 0 && trouble === undefined && start === undefined) {
-    return null;
-  }
+  const quiet = records === 0 && toLookAt === 0 && trouble === undefined && start === undefined;
+  if (quiet && book.keeps) return null;
   return (
-    <div class="phone-line no-print">
+    <aside class="phone-line no-print" aria-label="This phone and the server">
+      {!book.keeps && (
+        <a class="phone-held" href="/phone">
+          <span aria-hidden="true">▲</span> Nothing is kept on this phone
+        </a>
+      )}
       {toLookAt > 0 && (
         <a class="phone-held" href="/phone">
           <span aria-hidden="true">▲</span> {toLookAt} not taken by the server
@@ -37,13 +42,14 @@ export function PhoneLine() {
           </Button>
         </span>
       )}
-    </div>
+    </aside>
   );
 }
 
 const WHY: Readonly<Record<string, string>> = {
   no_answer: 'No connection',
   not_signed_in: 'Not signed in',
+  phone_store_failed: 'Load the app again',
 };
 
 function counted(records: number): string {

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { BookRecord } from '../../records/record.ts';
 import { useBook } from '../book.ts';
+import type { OnPhone } from '../on-phone.ts';
 import { undoDraft } from '../undo.ts';
 import { Button } from './button.tsx';
 import { useClosed } from './closed-season.tsx';
@@ -14,6 +15,7 @@ export function SavedNotice() {
   const trouble = useSignal('');
   const records = book.saved.value;
   const closed = useClosed() !== undefined;
+  const where = whereIs(records, book.onPhone.value);
   const undo = async () => {
     const undone = await book.append([...records].reverse().map((r) => undoDraft(book.ledger, r)));
     trouble.value = undone.ok ? '' : undone.refusal.message;
@@ -22,13 +24,13 @@ export function SavedNotice() {
     <div role="status" class="saved no-print">
       {records.length > 0 && (
         <div class="saved-line">
-          <SavedMark records={records} />
+          <SavedMark where={where} />
           <span class="saved-text">
             {records.length > 1 && `${records.length} records. Last: `}
             <Sentence record={records[records.length - 1]} />
           </span>
           <span class="saved-verbs">
-            {!closed && (
+            {!closed && where !== 'held' && (
               <Button quiet onClick={undo}>
                 Undo
               </Button>
@@ -45,12 +47,28 @@ export function SavedNotice() {
 }
 
 /** "Saved" is the server's word; until it came, the record is saved on this phone. */
-function SavedMark(props: { readonly records: readonly BookRecord[] }) {
-  const { waiting } = useBook().onPhone.value;
-  const onlyHere = new Set(waiting.flatMap(({ ids }) => ids));
-  return props.records.some(({ id }) => onlyHere.has(id)) ? (
-    <span class="phone-mark">Saved on this phone</span>
-  ) : (
-    <span class="saved-mark">Saved</span>
-  );
+function SavedMark(props: { readonly where: Where }) {
+  switch (props.where) {
+    case 'server':
+      return <span class="saved-mark">Saved</span>;
+    case 'phone':
+      return <span class="phone-mark">Saved on this phone</span>;
+    case 'held':
+      return (
+        <a class="phone-held" href="/phone">
+          <span aria-hidden="true">▲</span> Not taken by the server
+        </a>
+      );
+  }
+}
+
+type Where = 'server' | 'phone' | 'held';
+
+function whereIs(records: readonly BookRecord[], { waiting, held, takenBack }: OnPhone): Where {
+  const isIn = (entries: OnPhone['waiting']): boolean => {
+    const ids = new Set(entries.flatMap((entry) => entry.ids));
+    return records.some(({ id }) => ids.has(id));
+  };
+  if (isIn(held) || isIn(takenBack)) return 'held';
+  return isIn(waiting) ? 'phone' : 'server';
 }
