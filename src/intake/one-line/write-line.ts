@@ -67,10 +67,8 @@ class Writer {
       case 'pass':
         return [
           ...this.#goods(draft.lines),
-          this.phrase(data.wayWords.from),
-          this.#name('seller', draft.from),
-          this.phrase(data.wayWords.to),
-          this.#name('seller', draft.to),
+          ...this.#way('from', 'seller', draft.from),
+          ...this.#way('to', 'seller', draft.to),
         ];
       case 'count':
       case 'exchange':
@@ -83,8 +81,7 @@ class Writer {
       case 'swap-out':
         return [
           ...this.#goods(draft.lines),
-          this.phrase(data.wayWords[draft.kind === 'swap-in' ? 'from' : 'to']),
-          this.#name('neighbour', draft.neighbour),
+          ...this.#way(draft.kind === 'swap-in' ? 'from' : 'to', 'neighbour', draft.neighbour),
           ...this.#slip(draft),
         ];
       case 'gift': {
@@ -98,6 +95,10 @@ class Writer {
       default:
         return this.#moved(draft);
     }
+  }
+
+  #way(way: 'from' | 'to', of: NameClass, id: string): string[] {
+    return [this.phrase(data.wayWords[way]), this.#name(of, id)];
   }
 
   #lost({ lines, seller = '', cents = 0 }: LineDraft<'loss'>): string[] {

@@ -29,15 +29,10 @@ export function SellScreen({ params }: ScreenProps) {
 }
 
 function Selling({ stall }: { readonly stall: RecordOf<'stall'> }) {
-  const { address, ledger } = useBook();
-  const [tally, setTally] = useState(() => keptTally(address, stall.stall, localStorage));
-  const [isKept, setKept] = useState(true);
+  const { ledger } = useBook();
+  const { tally, isKept, change } = useTally(stall.stall);
   const day = stall.starts.slice(0, 10);
   const units = unitsTapped(tally);
-  const change = (next: SalesTally) => {
-    setTally(next);
-    setKept(keepTally(address, stall.stall, next, localStorage));
-  };
   const products = [...ledger.setup.products.values()].filter(
     ({ product, retired }) => !retired || product in units,
   );
@@ -48,11 +43,7 @@ function Selling({ stall }: { readonly stall: RecordOf<'stall'> }) {
       above={<a href={`/stalls/${stall.stall}`}>The stall</a>}
       lead={`${stallTimeText(stall.starts, stall.ends)}. One tap is one unit sold.`}
     >
-      {!isKept && (
-        <Notice tone="stop" title="This device has no room left.">
-          <p>The sales stay only while this page is open. Write them on paper, too.</p>
-        </Notice>
-      )}
+      {!isKept && <NoRoom />}
       <div class="sell-total">
         <p class="figures" role="status">
           <Units units={tally.length} word="sold" />{' '}
@@ -83,6 +74,26 @@ function Selling({ stall }: { readonly stall: RecordOf<'stall'> }) {
         stand beside it.
       </p>
     </Page>
+  );
+}
+
+/** The tally of a stall, kept on this device with every tap. */
+function useTally(stall: string) {
+  const { address } = useBook();
+  const [tally, setTally] = useState(() => keptTally(address, stall, localStorage));
+  const [isKept, setKept] = useState(true);
+  const change = (next: SalesTally) => {
+    setTally(next);
+    setKept(keepTally(address, stall, next, localStorage));
+  };
+  return { tally, isKept, change };
+}
+
+function NoRoom() {
+  return (
+    <Notice tone="stop" title="This device has no room left.">
+      <p>The sales stay only while this page is open. Write them on paper, too.</p>
+    </Notice>
   );
 }
 
