@@ -1,5 +1,5 @@
 import type { RefObject } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { RecordOf } from '../../../records/record.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
@@ -27,7 +27,8 @@ export function CountCard(props: {
   const { product, typed, asked } = props;
   const first = useRef<HTMLInputElement>(null);
   const singles = useRef<HTMLInputElement>(null);
-  useEffect(() => {
+  // Before the next key can arrive: a quick hand types on without looking.
+  useLayoutEffect(() => {
     // The first product is not focused on arrival: a screen reader reads the page's title first.
     if (props.place > 1) (first.current ?? singles.current)?.focus();
   }, [props.place]);
