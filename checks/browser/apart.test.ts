@@ -44,7 +44,7 @@ async function editFirstDeposit(page: Page, id: string, amount: string): Promise
   await page.getByRole('status').getByText(`$${amount}`).waitFor();
 }
 
-test('two phones without signal change one record: both come in, and a person chooses', async () => {
+test('two phones apart change one record: both come in, and a person chooses', async () => {
   const server = await started();
   const [one, two] = [newPhone(), newPhone()];
   let first = await signInAndKeep(one, server);

@@ -90,7 +90,7 @@ test('the phone keeps only files of the app and the copy, and never the key', as
     };
   });
   expect(kept.names.length).toBeGreaterThan(40);
-  const wanted = /^\/(?:assets\/[\w-]+\.(?:js|css|svg)|index\.html|manifest\.webmanifest|icons\/)/;
+  const wanted = /^\/(?:assets\/[\w.-]+\.(?:js|css|svg)|index\.html|manifest\.webmanifest|icons\/)/;
   expect(kept.names.filter((name) => !wanted.test(name))).toEqual([]);
   expect(kept.databases).toEqual(['cratebook']);
   expect(kept.all).not.toContain(key);

@@ -22,41 +22,21 @@ type State =
 export function App(props: { readonly connection: Connection; readonly machine: Machine }) {
   const state = useSignal<State>({ at: 'starting' });
   const { connection, machine } = props;
-  const open = async (address: BookAddress, shelf: BooksAnswer) => {
-    const opened = await Book.open(address, connection, machine);
-    if (!opened.ok) {
-      state.value = { at: 'stopped', message: opened.refusal.message };
-      return;
-    }
-    chooseBook(address);
-    state.value = { at: 'book', book: opened.value, shelf };
+  const show = (next: State): void => {
+    state.value = next;
   };
-  /** Opens what this device keeps at once; the server is asked beside it. */
-  const start = async () => {
-    const signingIn = signIn(connection);
-    const here = await openFromHere(connection, machine);
-    if (here !== undefined) {
-      state.value = { at: 'book', book: here, shelf: { books: [], damage: [] } };
-      if (await signingIn) void here.refresh();
-      const books = await connection.books();
-      const now = state.value;
-      if (books.ok && now.at === 'book') state.value = { ...now, shelf: books.value };
-      return;
-    }
-    await signingIn;
-    const books = await connection.books();
-    if (!books.ok) {
-      state.value = { at: 'stopped', message: books.refusal.message };
-      return;
-    }
-    const meant = chosenBook(books.value.books);
-    if (meant === undefined) state.value = { at: 'shelf', shelf: books.value };
-    else await open(meant, books.value);
-  };
+  const open = async (address: BookAddress, shelf: BooksAnswer) =>
+    show(await opened(address, shelf, connection, machine));
+  const start = () => begin(connection, machine, show);
   useEffect(() => {
     void start();
     // The printed address put into a window of the app that is open already loads nothing anew.
-    const again = () => void start();
+    const again = (): void => {
+      const now = state.value;
+      if (keyInAddress() === null) return;
+      if (now.at === 'book') void signIn(connection).then(() => now.book.refresh());
+      else void start();
+    };
     addEventListener('hashchange', again);
     return () => removeEventListener('hashchange', again);
   }, []);
@@ -90,9 +70,51 @@ export function App(props: { readonly connection: Connection; readonly machine: 
   }
 }
 
+/** Opens what this device keeps at once, and asks the server beside it. */
+async function begin(
+  connection: Connection,
+  machine: Machine,
+  show: (state: State) => void,
+): Promise<void> {
+  const signingIn = signIn(connection);
+  const book = await openFromHere(connection, machine);
+  if (book !== undefined) {
+    show({ at: 'book', book, shelf: { books: [], damage: [] } });
+    if (await signingIn) void book.refresh();
+  } else await signingIn;
+  const books = await connection.books();
+  if (book !== undefined) {
+    if (books.ok) show({ at: 'book', book, shelf: books.value });
+    return;
+  }
+  if (!books.ok) {
+    show({ at: 'stopped', message: books.refusal.message });
+    return;
+  }
+  const meant = chosenBook(books.value.books);
+  if (meant === undefined) show({ at: 'shelf', shelf: books.value });
+  else show(await opened(meant, books.value, connection, machine));
+}
+
+async function opened(
+  address: BookAddress,
+  shelf: BooksAnswer,
+  connection: Connection,
+  machine: Machine,
+): Promise<State> {
+  const book = await Book.open(address, connection, machine);
+  if (!book.ok) return { at: 'stopped', message: book.refusal.message };
+  chooseBook(address);
+  return { at: 'book', book: book.value, shelf };
+}
+
+function keyInAddress(): string | null {
+  return new URLSearchParams(location.hash.slice(1)).get('key');
+}
+
 /** Changes the key of the printed address for a session; true where there was one. */
 async function signIn(connection: Connection): Promise<boolean> {
-  const key = new URLSearchParams(location.hash.slice(1)).get('key');
+  const key = keyInAddress();
   if (key === null) return false;
   // Out of the address first: it must not stay there, whatever becomes of it.
   go(`${location.pathname}${location.search}`, true);
@@ -107,8 +129,8 @@ async function openFromHere(connection: Connection, machine: Machine): Promise<B
   if (meant === undefined) return undefined;
   const copy = await machine.copies.openCopy(meant);
   if ((await copy.journal.lastArrival()) === 0) return undefined;
-  const opened = await Book.open(meant, connection, machine);
-  return opened.ok ? opened.value : undefined;
+  const book = await Book.open(meant, connection, machine);
+  return book.ok ? book.value : undefined;
 }
 
 const TRY_AGAIN_MS = 20_000;

@@ -35,7 +35,7 @@ export function phoneTrouble(refusal: ErrorAnswer): ErrorAnswer {
   return {
     name: 'not_kept',
     message:
-      'This phone could not save it (mostly it is full), and the server was not reached. What you ' +
-      'typed stays here: free some space on the phone or get a connection, then save again.',
+      'This phone could not save it (mostly it is full), and the server was not reached. What ' +
+      'you typed stays here: free some space on the phone or get a connection, then save again.',
   };
 }

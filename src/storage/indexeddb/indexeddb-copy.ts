@@ -35,6 +35,14 @@ export function indexedDbCopy(db: Database, journal: Journal): BookCopy {
         if (place !== undefined) await writing.objectStore('places').put({ group, season, place });
         return done(taken.value);
       }),
+    ...outboxOver(db, book),
+  };
+}
+
+/** The changes to the outbox alone. */
+function outboxOver(db: Database, book: BookName): Pick<BookCopy, 'sent' | 'hold' | 'putBack'> {
+  const { group, season } = book;
+  return {
     sent: async (number) => {
       const writing = strictly(db);
       await writing.objectStore('outbox').delete([group, season, number]);

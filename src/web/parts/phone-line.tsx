@@ -1,3 +1,4 @@
+import type { ErrorAnswer } from '../../contract/api.ts';
 import { useBook } from '../book.ts';
 import { newVersion } from '../offline/keep-app-offline.ts';
 import { Button } from './button.tsx';
@@ -30,18 +31,10 @@ export function PhoneLine() {
       )}
       {(records > 0 || trouble !== undefined) && (
         <a class="phone-mark" href="/phone">
-          {records > 0 ? `${counted(records)} saved on this phone` : WHY[trouble?.name ?? '']}
-          {records === 0 && WHY[trouble?.name ?? ''] === undefined && 'Server not reached'}
+          {records > 0 ? `${counted(records)} saved on this phone` : why(trouble)}
         </a>
       )}
-      {start !== undefined && (
-        <span class="phone-version">
-          A newer version of Cratebook is ready.{' '}
-          <Button quiet onClick={start}>
-            Start it
-          </Button>
-        </span>
-      )}
+      {start !== undefined && <NewVersion start={start} />}
     </aside>
   );
 }
@@ -51,6 +44,21 @@ const WHY: Readonly<Record<string, string>> = {
   not_signed_in: 'Not signed in',
   phone_store_failed: 'Load the app again',
 };
+
+function why(trouble: ErrorAnswer | undefined): string {
+  return WHY[trouble?.name ?? ''] ?? 'Server not reached';
+}
+
+function NewVersion({ start }: { readonly start: () => void }) {
+  return (
+    <span class="phone-version">
+      A newer version of Cratebook is ready.{' '}
+      <Button quiet onClick={start}>
+        Start it
+      </Button>
+    </span>
+  );
+}
 
 function counted(records: number): string {
   return records === 1 ? '1 record' : `${records} records`;

@@ -1,4 +1,4 @@
-import { useSignal } from '@preact/signals';
+import { type Signal, useSignal } from '@preact/signals';
 import type { OutboxEntry } from '../../../journal/book-copy.ts';
 import { isMovement } from '../../../records/record.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
@@ -45,25 +45,36 @@ export function HeldEntry({ entry }: { readonly entry: OutboxEntry }) {
         </p>
       )}
       {WANTS_REASON.has(held?.name ?? '') && (
-        <div class="held-late">
-          <TextField
-            label="Why it comes late"
-            name={`late-${number}`}
-            value={reason.value}
-            onValue={(said) => {
-              reason.value = said;
-            }}
-            maxLength={500}
-          />
-          <Button kind="main" onClick={withReason}>
-            Save with this reason
-          </Button>
-        </div>
+        <LateReason number={number} reason={reason} onSave={withReason} />
       )}
       <p class="held-verbs">
         <Button onClick={() => book.sendAgain(number)}>Send again</Button>
         <Button onClick={() => book.takeBack(number)}>Take back</Button>
       </p>
     </article>
+  );
+}
+
+function LateReason(props: {
+  readonly number: number;
+  readonly reason: Signal<string>;
+  readonly onSave: () => unknown;
+}) {
+  const { number, reason, onSave } = props;
+  return (
+    <div class="held-late">
+      <TextField
+        label="Why it comes late"
+        name={`late-${number}`}
+        value={reason.value}
+        onValue={(said) => {
+          reason.value = said;
+        }}
+        maxLength={500}
+      />
+      <Button kind="main" onClick={onSave}>
+        Save with this reason
+      </Button>
+    </div>
   );
 }

@@ -15,14 +15,7 @@ export function PhoneScreen() {
   const { waiting, held, takenBack, aside } = book.onPhone.value;
   return (
     <Page title="On this phone" lead={lead(waiting.length, held.length)}>
-      {!book.keeps && (
-        <Notice tone="stop" title="This browser lets nothing be kept, or the disk is full.">
-          <p>
-            Records are saved only with a connection. What was saved on this phone before is still
-            there: free some space, then load the app again.
-          </p>
-        </Notice>
-      )}
+      {!book.keeps && <KeepsNothing />}
       <Sending waiting={waiting} />
       {held.length > 0 && (
         <section aria-labelledby="held">
@@ -54,6 +47,17 @@ export function PhoneScreen() {
         can use this browser can read it. On a shared computer, use a private window.
       </p>
     </Page>
+  );
+}
+
+function KeepsNothing() {
+  return (
+    <Notice tone="stop" title="This browser lets nothing be kept, or the disk is full.">
+      <p>
+        Records are saved only with a connection. What was saved on this phone before is still
+        there: free some space, then load the app again.
+      </p>
+    </Notice>
   );
 }
 
