@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { AmountApart } from '../../../questions/explain/amounts-apart.ts';
 import type { Explained } from '../../../questions/explain/explain.ts';
-import { tiesOf } from '../../../questions/explain/ties.ts';
+import { tiesOf, withTies } from '../../../questions/explain/ties.ts';
 import { apartName, apartWords } from '../../../statements/apart-words.ts';
 import { lookWords } from '../../../statements/explanation-words.ts';
 import { useBook } from '../../book.ts';
@@ -12,31 +12,41 @@ import { seenPlaceOf } from '../../why-address.ts';
 import { ApartList } from './apart-list.tsx';
 import { type Asked, askedAddress } from './asked.ts';
 import { Cause, type Taking } from './cause.tsx';
-import { useExplained } from './use-explained.ts';
+import { type Found, useExplained } from './use-explained.ts';
 
 const SHOWN_FIRST = 3;
+const FAR_FETCHED = 0.01;
+/** Below these odds the first explanation is less likely than not. */
+const DOUBTFUL = 0.5;
 
 /** The difference between what was seen and the book, and what may have caused it. */
 export function Findings(props: { readonly asked: Asked; readonly taking: Taking }) {
   const found = useExplained(props.asked);
-  if (found.at === 'nothing-said') return null;
   return (
     <section aria-labelledby="found" aria-busy={found.at === 'looking'}>
       <h2 id="found" tabIndex={-1}>
         Likely causes
       </h2>
-      {found.at === 'looking' && <p class="soft">Looking through the records…</p>}
-      {found.at === 'found' && found.apart.length === 0 && (
-        <Notice tone="done" title="✓ What was seen agrees with the book." />
-      )}
+      <p class="soft" aria-live="polite">
+        {statusWords(found)}
+      </p>
       {found.at === 'found' && found.apart.length > 0 && (
         <>
           <Apart apart={found.apart} />
-          <Causes {...props} explained={found.explained} />
+          <Causes {...props} explained={found.explained} apart={found.apart} />
         </>
       )}
     </section>
   );
+}
+
+/** Read out once the search is over. */
+function statusWords(found: Found): string {
+  if (found.at !== 'found') return 'Looking through the records…';
+  if (found.apart.length === 0) return '✓ What was seen agrees with the book.';
+  const many = found.explained.explanations.length;
+  if (many === 0) return 'No cause was found.';
+  return many === 1 ? '1 possible cause.' : `${many} possible causes, the most likely first.`;
 }
 
 function Apart({ apart }: { readonly apart: readonly AmountApart[] }) {
@@ -67,13 +77,14 @@ function Apart({ apart }: { readonly apart: readonly AmountApart[] }) {
 function Causes(props: {
   readonly asked: Asked;
   readonly explained: Explained;
+  readonly apart: readonly AmountApart[];
   readonly taking: Taking;
 }) {
   const all = useSignal(false);
   const closed = useClosed();
   const { explanations, unexplained } = props.explained;
   const ties = tiesOf(explanations);
-  const shown = all.value ? explanations : explanations.slice(0, SHOWN_FIRST);
+  const shown = explanations.slice(0, all.value ? explanations.length : shownFirst(explanations));
   return (
     <>
       {unexplained && (
@@ -104,9 +115,23 @@ function Causes(props: {
           <Button onClick={() => (all.value = true)}>Show all {explanations.length}</Button>
         </p>
       )}
+      {(explanations[0]?.odds ?? 0) < DOUBTFUL && <CountAgain apart={props.apart} />}
       <WhereToLook asked={props.asked} explained={props.explained} />
     </>
   );
+}
+
+/** The first few, without what hardly can be; a tie is never cut in two. */
+function shownFirst(explanations: Explained['explanations']): number {
+  const usual = explanations.slice(0, SHOWN_FIRST).filter(({ odds }) => odds >= FAR_FETCHED);
+  return withTies(explanations, Math.max(1, usual.length));
+}
+
+/** What to count anew where nothing that was found is likely. */
+function CountAgain({ apart }: { readonly apart: readonly AmountApart[] }) {
+  const { ledger } = useBook();
+  const names = apart.map((each) => apartName(each, ledger)).join('; ');
+  return <p>If none of these happened, look again before anything is changed: {names}.</p>;
 }
 
 /** The one further look that would tell most, and the way to write down what is seen there. */

@@ -8,7 +8,7 @@ import { undoDraft } from '../../undo.ts';
 import { ApartList } from './apart-list.tsx';
 import type { Taken } from './cause.tsx';
 
-/** What taking an explanation wrote and changed, with Undo. Its button is gone: the focus is here. */
+/** What taking an explanation wrote and changed. Its button is gone, so the focus is here. */
 export function TakenNotice(props: { readonly taken: Taken; readonly onUndone: () => void }) {
   const { ledger } = useBook();
   const saving = useSaving();

@@ -7,7 +7,6 @@ import { useBook } from '../../book.ts';
 import { type Asked, askedAddress } from './asked.ts';
 
 export type Found =
-  | { readonly at: 'nothing-said' }
   | { readonly at: 'looking' }
   | {
       readonly at: 'found';
@@ -21,12 +20,8 @@ const AFTER_DRAWING_MS = 30;
 /** Explains what was seen, after the page is drawn, and anew whenever a record arrives. */
 export function useExplained(asked: Asked): Found {
   const book = useBook();
-  const found = useSignal<Found>({ at: 'nothing-said' });
+  const found = useSignal<Found>({ at: 'looking' });
   useEffect(() => {
-    if (asked.seen.length === 0) {
-      found.value = { at: 'nothing-said' };
-      return;
-    }
     found.value = { at: 'looking' };
     const timer = setTimeout(() => {
       const { ledger } = book;

@@ -2,13 +2,14 @@ import '../../styles/tasks.css';
 import './why.css';
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
+import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
 import { ErrorSummary } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { useSaving } from '../../parts/saving.ts';
 import type { ScreenProps } from '../../routes.ts';
 import { whyAddress, whyFamily } from '../../why-address.ts';
-import { readAsked } from './asked.ts';
+import { type Asked, readAsked } from './asked.ts';
 import type { Taken, Taking } from './cause.tsx';
 import { Findings } from './findings.tsx';
 import { SeenForm } from './seen-form.tsx';
@@ -41,8 +42,8 @@ export function WhyScreen({ search }: ScreenProps) {
       layout="why-page"
     >
       <div class="why-columns">
-        <SeenForm key={said} asked={asked} />
-        <div class="why-found" aria-live="polite">
+        <FoldedForm key={said} asked={asked} />
+        <div class="why-found">
           {isLast && (
             <TakenNotice
               taken={now}
@@ -53,14 +54,29 @@ export function WhyScreen({ search }: ScreenProps) {
             />
           )}
           <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
-          <Findings asked={asked} taking={taking} />
+          {asked.seen.length > 0 && <Findings asked={asked} taking={taking} />}
         </div>
       </div>
     </Page>
   );
 }
 
-/** After another question the focus is where it goes on: in the place that is new, or the causes. */
+/**
+ * The form stands open while something is still to be written; else a narrow screen folds it, so
+ * that the causes come first.
+ */
+function FoldedForm({ asked }: { readonly asked: Asked }) {
+  const isSaid = asked.seen.length === asked.places.length;
+  const isOpen = !isSaid || matchMedia('(min-width: 60rem)').matches;
+  return (
+    <details class="why-seen no-print" open={isOpen}>
+      <summary>What was seen, at the end of {dayText(asked.day)}</summary>
+      <SeenForm asked={asked} />
+    </details>
+  );
+}
+
+/** After another question the focus goes on: into the place that is new, or to the causes. */
 function useFocusOn(said: string, places: number): void {
   const before = useRef({ said, places });
   useEffect(() => {
