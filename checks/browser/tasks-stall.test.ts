@@ -85,7 +85,7 @@ describe('a stall is settled and shared out', () => {
     await page.getByLabel('Cheques').fill('4.50');
     await page.getByRole('button', { name: 'Save the changes' }).click();
     await page.getByText('✓ agrees').first().waitFor();
-    expect(await close()).toMatchObject({ cheques: 450, replaces: first?.id });
+    await expect.poll(close).toMatchObject({ cheques: 450, replaces: first?.id });
   });
 
   it('is filled in by the fair share at once, and shared around what is typed', async () => {

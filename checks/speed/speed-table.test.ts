@@ -6,9 +6,14 @@ import { speedPage } from './speed-table.ts';
 describe('the page about the speed of hand', () => {
   it('says what the flows are now', () => {
     const page = readFileSync(new URL('../../docs/speed-of-hand.md', import.meta.url), 'utf8');
-    expect(page).toBe(speedPage());
+    expect(plain(page)).toBe(plain(speedPage()));
   });
 });
+
+/** Without what a formatter of tables adds. */
+function plain(page: string): string {
+  return page.replace(/ {2,}/g, ' ').replace(/-{3,}/g, '---');
+}
 
 describe.each(flows)('$what', (flow) => {
   it('stays within its taps, keys and seconds', () => {

@@ -18,7 +18,7 @@ spreadsheet is a good one, open on the same phone, with a sheet each for familie
 orders and counts, sums by formula, and names filled in after three letters.
 
 | | in Cratebook | seconds (K 0.20–0.50) | in a spreadsheet | seconds (K 0.20–0.50) |
-|---|---|---|---|---|
+| --- | --- | --- | --- | --- |
 ${flows.map(row).join('\n')}
 
 ## The spreadsheet's steps
