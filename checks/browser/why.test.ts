@@ -95,14 +95,24 @@ describe('why a count does not agree', () => {
     expect(await reflowAt320(page)).toEqual({ overflow: 0, widest: [] });
   });
 
-  it('carries a balance over from the bank, with its direction', async () => {
+  it('adds what is missing for a bank balance, and Undo on top takes it back', async () => {
     const { page } = app;
     await app.goto('/places/bank');
     await page.getByRole('link', { name: /why\?/ }).click();
-    await page.getByLabel('Balance of the bank').fill('3,33');
+    const hint = await page.getByText(/^By the book: \$/).textContent();
+    const book = Number(/[\d.]+/.exec(hint ?? '')?.[0]);
+    await page.getByLabel('Balance of the bank').fill((book - 3.5).toFixed(2));
     await page.keyboard.press('Enter');
     const differs = page.getByRole('list', { name: 'Differences' });
-    await differs.getByText(/^▲\S+ (less|more) than in the book$/).waitFor();
+    await differs.getByText('$3.50 less than in the book').waitFor();
+    const first = page.locator('.cause').first();
+    expect(await first.textContent()).toMatch(/Not in the book: Bank fee.*\$3\.50/);
+    await first.getByRole('button', { name: /^Take this/ }).click();
+    await page.getByText('What was seen agrees with the book.').waitFor();
+    await page.getByRole('heading', { name: 'Taken, and written into the book' }).waitFor();
+    expect((await recordsOf(app, 'bank-fee')).at(-1)).toMatchObject({ cents: 350 });
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await differs.getByText('$3.50 less than in the book').waitFor();
     expect(await axeFindings(page)).toEqual([]);
     expect(await reflowAt320(page)).toEqual({ overflow: 0, widest: [] });
   });

@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import type { Balances } from '../../../ledger/balances.ts';
 import { type AmountApart, amountsApart } from '../../../questions/explain/amounts-apart.ts';
 import type { Explanation } from '../../../questions/explain/explain.ts';
 import type { BookRecord } from '../../../records/record.ts';
@@ -31,6 +32,7 @@ export interface Taking {
  */
 export function Cause(props: {
   readonly explanation: Explanation;
+  readonly before: Balances;
   readonly day: string;
   /** Explanations of the list with these odds, this one among them. */
   readonly ties: number;
@@ -38,17 +40,15 @@ export function Cause(props: {
 }) {
   const book = useBook();
   const { ledger } = book;
-  const { explanation, day, ties, taking } = props;
+  const { explanation, before, day, ties, taking } = props;
   const isClosed = useClosed() !== undefined;
   const words = explanationWords(explanation, ledger);
   const { drafts, apart } = useMemo(() => {
     const made = editDrafts(explanation.edits, ledger);
-    return { drafts: made, apart: changedBy(made) };
+    const all = amountsApart(before, book.supposing(made).asOf(day));
+    const shown = all.filter((each) => !LEFT_OUT.has(`${each.ledger}:${each.account}`));
+    return { drafts: made, apart: shown };
   }, [explanation]);
-  function changedBy(made: readonly Draft[]): AmountApart[] {
-    const all = amountsApart(ledger.asOf(day), book.supposing(made).asOf(day));
-    return all.filter((each) => !LEFT_OUT.has(`${each.ledger}:${each.account}`));
-  }
   return (
     <li class="cause">
       <p class="cause-odds">

@@ -33,7 +33,7 @@ export function Findings(props: { readonly asked: Asked; readonly taking: Taking
       {found.at === 'found' && found.apart.length > 0 && (
         <>
           <Apart apart={found.apart} />
-          <Causes {...props} explained={found.explained} apart={found.apart} />
+          <Causes {...props} found={found} />
         </>
       )}
     </section>
@@ -76,13 +76,13 @@ function Apart({ apart }: { readonly apart: readonly AmountApart[] }) {
 
 function Causes(props: {
   readonly asked: Asked;
-  readonly explained: Explained;
-  readonly apart: readonly AmountApart[];
+  readonly found: Extract<Found, { readonly at: 'found' }>;
   readonly taking: Taking;
 }) {
   const all = useSignal(false);
   const closed = useClosed();
-  const { explanations, unexplained } = props.explained;
+  const { explained, apart, before } = props.found;
+  const { explanations, unexplained } = explained;
   const ties = tiesOf(explanations);
   const shown = explanations.slice(0, all.value ? explanations.length : shownFirst(explanations));
   return (
@@ -104,6 +104,7 @@ function Causes(props: {
           <Cause
             key={JSON.stringify(explanation.edits)}
             explanation={explanation}
+            before={before}
             day={props.asked.day}
             ties={ties[at] ?? 1}
             taking={props.taking}
@@ -115,8 +116,8 @@ function Causes(props: {
           <Button onClick={() => (all.value = true)}>Show all {explanations.length}</Button>
         </p>
       )}
-      {(explanations[0]?.odds ?? 0) < DOUBTFUL && <CountAgain apart={props.apart} />}
-      <WhereToLook asked={props.asked} explained={props.explained} />
+      {(explanations[0]?.odds ?? 0) < DOUBTFUL && <CountAgain apart={apart} />}
+      <WhereToLook asked={props.asked} explained={explained} />
     </>
   );
 }

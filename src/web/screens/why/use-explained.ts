@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import type { Balances } from '../../../ledger/balances.ts';
 import { type AmountApart, seenAgainstBook } from '../../../questions/explain/amounts-apart.ts';
 import { type Explained, explain } from '../../../questions/explain/explain.ts';
 import { observedIn } from '../../../questions/explain/seen.ts';
@@ -10,6 +11,8 @@ export type Found =
   | { readonly at: 'looking' }
   | {
       readonly at: 'found';
+      /** The book at the end of the day that is asked about. */
+      readonly before: Balances;
       readonly apart: readonly AmountApart[];
       readonly explained: Explained;
     };
@@ -26,10 +29,11 @@ export function useExplained(asked: Asked): Found {
     const timer = setTimeout(() => {
       const { ledger } = book;
       const observed = observedIn(ledger, asked.seen, asked.day);
-      const apart = seenAgainstBook(observed, ledger.asOf(asked.day));
+      const before = ledger.asOf(asked.day);
       found.value = {
         at: 'found',
-        apart,
+        before,
+        apart: seenAgainstBook(observed, before),
         explained: explain(ledger, observed, { day: asked.day }),
       };
     }, AFTER_DRAWING_MS);
