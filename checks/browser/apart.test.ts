@@ -1,9 +1,7 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, expect, test } from 'vitest';
-import { APP_FILES } from '../../src/start/built-app.ts';
 import {
   Phone,
   StoppableServer,
@@ -20,8 +18,8 @@ afterEach(async () => {
   for (const end of ends.splice(0).reverse()) await end();
 });
 
-async function started(appFiles?: string): Promise<StoppableServer> {
-  const server = new StoppableServer(appFiles);
+async function started(): Promise<StoppableServer> {
+  const server = new StoppableServer();
   ends.push(() => server.end());
   await server.start();
   return server;
@@ -71,6 +69,7 @@ test('two phones apart change one record: both come in, and a person chooses', a
   }
   await first.getByRole('button', { name: /^Keep: Deposit at the bank: \$111\.00/ }).click();
   await first.getByText('This record was changed twice').waitFor({ state: 'detached' });
+  await allSent(first);
   await second.evaluate(() => dispatchEvent(new Event('online')));
   await second.getByText('This record was changed twice').waitFor({ state: 'detached' });
   const totals = [];
@@ -83,16 +82,13 @@ test('two phones apart change one record: both come in, and a person chooses', a
 });
 
 test('a newer version waits to be started, and what was not sent yet survives it', async () => {
-  const files = mkdtempSync(join(tmpdir(), 'cratebook-app-'));
-  ends.push(async () => rmSync(files, { recursive: true, force: true }));
-  cpSync(APP_FILES, files, { recursive: true });
-  const server = await started(files);
+  const server = await started();
   const phone = newPhone();
   let page = await signInAndKeep(phone, server);
   await startDemo(page);
   await server.stop();
   await saveFee(page, '6.25');
-  changeApp(files);
+  changeApp(server.appFiles);
   await server.start();
   await page.goto(`${server.origin}/families`);
   await page.getByText('A newer version of Cratebook is ready').waitFor();

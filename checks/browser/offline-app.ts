@@ -1,8 +1,9 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import type { BookRecord } from '../../src/records/record.ts';
+import { APP_FILES } from '../../src/start/built-app.ts';
 import { type Serving, startServing } from '../../src/start/serve.ts';
 import { BOOK, CHROMIUM_FLAGS, chromiumPath, PHONE } from './harness.ts';
 
@@ -12,12 +13,13 @@ import { BOOK, CHROMIUM_FLAGS, chromiumPath, PHONE } from './harness.ts';
  */
 export class StoppableServer {
   readonly #data = mkdtempSync(join(tmpdir(), 'cratebook-data-'));
-  readonly #appFiles: string | undefined;
+  /** A copy of the built app of its own: a build meanwhile must not change what is kept. */
+  readonly appFiles = mkdtempSync(join(tmpdir(), 'cratebook-app-'));
   #serving: Serving | undefined;
   #port = 0;
 
-  constructor(appFiles?: string) {
-    this.#appFiles = appFiles;
+  constructor() {
+    cpSync(APP_FILES, this.appFiles, { recursive: true });
   }
 
   get origin(): string {
@@ -25,11 +27,10 @@ export class StoppableServer {
   }
 
   async start(): Promise<void> {
-    const appFiles = this.#appFiles;
     const started = await startServing({
       data: this.#data,
       port: this.#port,
-      ...(appFiles && { appFiles }),
+      appFiles: this.appFiles,
     });
     if (!started.ok) throw new Error(started.refusal.message);
     this.#serving = started.value;
@@ -48,7 +49,9 @@ export class StoppableServer {
 
   async end(): Promise<void> {
     await this.stop();
-    rmSync(this.#data, { recursive: true, force: true });
+    for (const folder of [this.#data, this.appFiles]) {
+      rmSync(folder, { recursive: true, force: true });
+    }
   }
 }
 

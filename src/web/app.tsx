@@ -133,11 +133,11 @@ async function openFromHere(connection: Connection, machine: Machine): Promise<B
   return book.ok ? book.value : undefined;
 }
 
-const TRY_AGAIN_MS = 20_000;
+const LOOK_EVERY_MS = 20_000;
 
 /**
  * Sends and reads whenever there may be something to: the window is looked at again, a connection
- * is back, another window wrote, or something waits. (The platform's background sending is only in
+ * is back, another window wrote, and every so often. (The platform's background sending is only in
  * some browsers, so none of this rests on it.)
  */
 function followOthers(book: Book | undefined, machine: Machine): () => void {
@@ -146,9 +146,7 @@ function followOthers(book: Book | undefined, machine: Machine): () => void {
     if (document.visibilityState === 'visible') void book.refresh();
   };
   const stopListening = machine.windows.listen(() => void book.follow());
-  const timer = setInterval(() => {
-    if (book.onPhone.value.waiting.length > 0 || book.trouble.value !== undefined) look();
-  }, TRY_AGAIN_MS);
+  const timer = setInterval(look, LOOK_EVERY_MS);
   addEventListener('focus', look);
   addEventListener('online', look);
   document.addEventListener('visibilitychange', look);

@@ -4,7 +4,7 @@ import type { Appended, AppendRefusal, Arrived, BookName } from '../../journal/j
 import { planAppend } from '../../journal/plan-append.ts';
 import { BOOK_VERSION } from '../../records/header.ts';
 import type { BookRecord } from '../../records/record.ts';
-import { type Database, strictly, type Writing } from './layout.ts';
+import { type Database, strictly, type Writing, wholeBook } from './layout.ts';
 
 /**
  * Writes within one strict transaction: all of it or none. A refusal of `work` takes back what it
@@ -59,14 +59,20 @@ export async function appendWithin(
   });
 }
 
-/** Canonical texts that the book keeps under the ids of these records. */
+/** From so many records on, reading the whole book at once is quicker than asking one by one. */
+const MANY = 200;
+
+/** Canonical texts that the book keeps under the ids of these records, and perhaps others. */
 export async function textsHere(
   writing: Writing,
-  { group, season }: BookName,
+  book: BookName,
   records: readonly BookRecord[],
 ): Promise<ReadonlyMap<string, string>> {
   const byId = writing.objectStore('records').index('byId');
-  const rows = await Promise.all(records.map(({ id }) => byId.get([group, season, id])));
+  const rows =
+    records.length >= MANY
+      ? await byId.getAll(wholeBook(book))
+      : await Promise.all(records.map(({ id }) => byId.get([book.group, book.season, id])));
   return new Map(rows.flatMap((row) => (row === undefined ? [] : [[row.id, row.text]])));
 }
 
