@@ -38,17 +38,11 @@ export function Cause(props: {
   readonly ties: number;
   readonly taking: Taking;
 }) {
-  const book = useBook();
-  const { ledger } = book;
+  const { ledger } = useBook();
   const { explanation, before, day, ties, taking } = props;
   const isClosed = useClosed() !== undefined;
   const words = explanationWords(explanation, ledger);
-  const { drafts, apart } = useMemo(() => {
-    const made = editDrafts(explanation.edits, ledger);
-    const all = amountsApart(before, book.supposing(made).asOf(day));
-    const shown = all.filter((each) => !LEFT_OUT.has(`${each.ledger}:${each.account}`));
-    return { drafts: made, apart: shown };
-  }, [explanation]);
+  const { drafts, apart } = useChange(explanation, before, day);
   return (
     <li class="cause">
       <p class="cause-odds">
@@ -72,6 +66,17 @@ export function Cause(props: {
       )}
     </li>
   );
+}
+
+/** What taking an explanation would write, and what that would change. */
+function useChange(explanation: Explanation, before: Balances, day: string) {
+  const book = useBook();
+  return useMemo(() => {
+    const drafts = editDrafts(explanation.edits, book.ledger);
+    const apart = amountsApart(before, book.supposing(drafts).asOf(day));
+    const shown = apart.filter((each) => !LEFT_OUT.has(`${each.ledger}:${each.account}`));
+    return { drafts, apart: shown };
+  }, [explanation]);
 }
 
 /** Accounts that follow from others and would only be noise here. */

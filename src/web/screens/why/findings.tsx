@@ -87,15 +87,7 @@ function Causes(props: {
   const shown = explanations.slice(0, all.value ? explanations.length : shownFirst(explanations));
   return (
     <>
-      {unexplained && (
-        <Notice title="Nothing single explains this.">
-          <p>
-            {explanations.length === 0
-              ? 'No two or three mistakes at once were found either.'
-              : 'Of two or three mistakes at once, these are the most likely.'}
-          </p>
-        </Notice>
-      )}
+      {unexplained && <NothingSingle isAny={explanations.length > 0} />}
       {closed !== undefined && (
         <p class="soft">The season is closed: its records are read-only, causes are only shown.</p>
       )}
@@ -119,6 +111,18 @@ function Causes(props: {
       {(explanations[0]?.odds ?? 0) < DOUBTFUL && <CountAgain apart={apart} />}
       <WhereToLook asked={props.asked} explained={explained} />
     </>
+  );
+}
+
+function NothingSingle({ isAny }: { readonly isAny: boolean }) {
+  return (
+    <Notice title="Nothing single explains this.">
+      <p>
+        {isAny
+          ? 'Of two or three mistakes at once, these are the most likely.'
+          : 'No two or three mistakes at once were found either.'}
+      </p>
+    </Notice>
   );
 }
 

@@ -9,42 +9,41 @@ import { ErrorSummary, type FieldError } from '../../parts/notice.tsx';
 import { type Asked, askedAddress, askedOf, typedOf } from './asked.ts';
 import { SeenPlace } from './seen-place.tsx';
 
-/** What was seen, place by place; looking for causes puts it into the address. */
-export function SeenForm({ asked }: { readonly asked: Asked }) {
-  const book = useBook();
-  const { ledger, currency } = book;
+/** What is typed so far, what of it does not fit, and the search for causes. */
+function useTyped(asked: Asked) {
+  const { ledger, currency } = useBook();
   const first = useMemo(() => typedOf(asked, ledger, currency), []);
   const typed = useSignal(first);
   const errors = useSignal<readonly FieldError[]>([]);
   const attempt = useSignal(0);
-  const errorOf = (field: string) => errors.value.find((each) => each.field === field)?.words;
-  const look = () => {
+  const look = (event: Event) => {
+    event.preventDefault();
     const said = askedOf(typed.value, ledger, currency);
     errors.value = said.ok ? [] : said.refusal;
     if (said.ok) go(askedAddress(said.value), true);
     else attempt.value += 1;
   };
+  const errorOf = (field: string) => errors.value.find((each) => each.field === field)?.words;
+  return { typed, errors: errors.value, attempt: attempt.value, errorOf, look };
+}
+
+/** What was seen, place by place; looking for causes puts it into the address. */
+export function SeenForm({ asked }: { readonly asked: Asked }) {
+  const { typed, errors, attempt, errorOf, look } = useTyped(asked);
   const { day, places } = typed.value;
+  const onDay = (to: string) => {
+    typed.value = { ...typed.value, day: to };
+  };
   return (
-    <form
-      class="why-form no-print"
-      aria-label="What was seen"
-      noValidate
-      onSubmit={(event) => {
-        event.preventDefault();
-        look();
-      }}
-    >
-      <ErrorSummary errors={errors.value} attempt={attempt.value} />
+    <form class="why-form no-print" aria-label="What was seen" noValidate onSubmit={look}>
+      <ErrorSummary errors={errors} attempt={attempt} />
       <DayField
         label="At the end of"
         name="day"
         hint="Only records up to this day count."
         error={errorOf('day')}
         value={day}
-        onValue={(to) => {
-          typed.value = { ...typed.value, day: to };
-        }}
+        onValue={onDay}
       />
       {Object.entries(places).map(([place, said], at) => (
         <SeenPlace

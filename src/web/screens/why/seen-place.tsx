@@ -80,9 +80,10 @@ function SeenMoney(
   );
 }
 
-function Goods(props: SeenPlaceProps & { readonly book: Readonly<Record<string, number>> }) {
+type GoodsProps = SeenPlaceProps & { readonly book: Readonly<Record<string, number>> };
+
+function Goods(props: GoodsProps) {
   const { setup } = useBook().ledger;
-  const { place, typed, onTyped, book } = props;
   return (
     <table class="lines-table seen-goods">
       <thead>
@@ -95,32 +96,37 @@ function Goods(props: SeenPlaceProps & { readonly book: Readonly<Record<string, 
         </tr>
       </thead>
       <tbody>
-        {[...setup.products.values()].map(({ product, name }) => {
-          const wrong = props.errorOf(`${place}.${product}`) !== undefined;
-          return (
-            <tr key={product}>
-              <th scope="row">{name}</th>
-              <td class="number">{unitsText(book[product] ?? 0)}</td>
-              <td>
-                <input
-                  type="text"
-                  inputMode="numeric"
-                  autocomplete="off"
-                  class="number lines-input"
-                  id={fieldId(`${place}.${product}`)}
-                  aria-label={`${name}, units seen`}
-                  aria-invalid={wrong ? 'true' : undefined}
-                  value={typed.units[product] ?? ''}
-                  onInput={(event) => {
-                    const units = { ...typed.units, [product]: event.currentTarget.value };
-                    onTyped({ ...typed, units });
-                  }}
-                />
-              </td>
-            </tr>
-          );
-        })}
+        {[...setup.products.values()].map(({ product, name }) => (
+          <GoodsRow {...props} key={product} product={product} name={name} />
+        ))}
       </tbody>
     </table>
+  );
+}
+
+function GoodsRow(props: GoodsProps & { readonly product: string; readonly name: string }) {
+  const { place, typed, onTyped, product, name } = props;
+  const field = `${place}.${product}`;
+  return (
+    <tr>
+      <th scope="row">{name}</th>
+      <td class="number">{unitsText(props.book[product] ?? 0)}</td>
+      <td>
+        <input
+          type="text"
+          inputMode="numeric"
+          autocomplete="off"
+          class="number lines-input"
+          id={fieldId(field)}
+          aria-label={`${name}, units seen`}
+          aria-invalid={props.errorOf(field) === undefined ? undefined : 'true'}
+          value={typed.units[product] ?? ''}
+          onInput={(event) => {
+            const units = { ...typed.units, [product]: event.currentTarget.value };
+            onTyped({ ...typed, units });
+          }}
+        />
+      </td>
+    </tr>
   );
 }

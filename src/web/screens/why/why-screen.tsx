@@ -18,20 +18,12 @@ import { TakenNotice } from './taken-notice.tsx';
 /** Why something does not agree: what was seen, what differs, and what may have gone wrong. */
 export function WhyScreen({ search }: ScreenProps) {
   const book = useBook();
-  const taken = useSignal<Taken | undefined>(undefined);
-  const saving = useSaving();
+  const { taken, saving, taking } = useTaking();
   const asked = readAsked(search, book.ledger, book.workingDay());
   const said = search.toString();
   useFocusOn(said, asked.places.length);
   if (asked.places.length === 0) return <ChoosePlace />;
   const now = taken.value;
-  const taking: Taking = {
-    busy: saving.busy,
-    take: (drafts, about) =>
-      saving.save({ ok: true, value: drafts }, (records) => {
-        taken.value = { ...about, records };
-      }),
-  };
   // Undone by the notice on top, or followed by another save, it is not the last change any more.
   const isLast = now !== undefined && book.saved.value === now.records;
   return (
@@ -59,6 +51,20 @@ export function WhyScreen({ search }: ScreenProps) {
       </div>
     </Page>
   );
+}
+
+/** Takes an explanation, and remembers what the last one that was taken has changed. */
+function useTaking() {
+  const taken = useSignal<Taken | undefined>(undefined);
+  const saving = useSaving();
+  const taking: Taking = {
+    busy: saving.busy,
+    take: (drafts, about) =>
+      saving.save({ ok: true, value: drafts }, (records) => {
+        taken.value = { ...about, records };
+      }),
+  };
+  return { taken, saving, taking };
 }
 
 /**
