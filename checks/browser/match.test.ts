@@ -50,9 +50,12 @@ describe('the bank’s statement', () => {
     const { page } = app;
     await page.getByRole('button', { name: /^Accept \d+ sure matches$/ }).click();
     await page.getByRole('heading', { name: /^Accepted/ }).waitFor();
-    const cleared = await recordsOf(app, 'deposit');
-    expect(cleared.filter((record) => 'cleared' in record).length).toBeGreaterThan(3);
-    await page.getByRole('button', { name: /^Accept line/ }).focus();
+    const cleared = async () =>
+      (await recordsOf(app, 'deposit')).filter((record) => 'cleared' in record).length;
+    await expect.poll(cleared).toBeGreaterThan(3);
+    const accept = page.getByRole('button', { name: /^Accept line/ });
+    await expect.poll(() => accept.isEnabled()).toBe(true);
+    await accept.focus();
     await page.keyboard.press('Enter');
     await page.getByRole('heading', { name: 'To look at (1)' }).waitFor({ state: 'detached' });
     await page.getByRole('button', { name: /^Record it: Bank fee/ }).click();
@@ -158,5 +161,39 @@ describe('the supplier’s statement', () => {
     await page.getByRole('link', { name: 'Record it: swap in' }).click();
     await page.getByRole('heading', { name: 'Swap in' }).waitFor();
     expect(app.complaints).toEqual([]);
+  });
+});
+
+describe('debits to come', () => {
+  it('tell what is missing, what helps, and an amount not announced', async () => {
+    const app = await openApp({ book: 'demo', viewport: WIDE });
+    const { page } = app;
+    await app.goto('/set-up/season');
+    const season = (await recordsOf(app, 'season')).at(-1);
+    const next = { deadline: 'debit-4', name: 'Late debit', date: '2027-04-09' };
+    const { id, at: _at, ...said } = season ?? { id: '', at: '' };
+    const deadlines = [...(season?.deadlines ?? []), { ...next, announced: 900_000 }];
+    const common = { by: 'treasurer', at: '2027-04-04T18:00:00.000Z' };
+    await app.api('POST', '/api/books/wrenfield/spring-2027/records', {
+      records: [
+        { ...said, ...common, id: '01a4f3c2-7d1a-7c3e-9a41-1f0c6e2b9d11', replaces: id, deadlines },
+        {
+          ...common,
+          id: '01a4f3c2-7d1a-7c3e-9a41-1f0c6e2b9d12',
+          kind: 'debit',
+          cents: 500,
+          announced: 400,
+          date: '2027-04-03',
+        },
+      ],
+    });
+    await app.goto('/match/debits');
+    await page.getByText('$4.00 was announced, $5.00 was taken.').waitFor();
+    await page.getByRole('heading', { name: 'Late debit, 9 Apr 2027' }).waitFor();
+    await page.getByText('Cash helps when it is brought to the bank by 8 Apr 2027').waitFor();
+    expect(await axeFindings(page)).toEqual([]);
+    expect(await reflowAt320(page)).toEqual({ overflow: 0, widest: [] });
+    expect(app.complaints).toEqual([]);
+    await app.close();
   });
 });

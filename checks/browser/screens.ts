@@ -35,6 +35,7 @@ export const TASK_PATHS = [
   '/hosts/market',
   '/match/bank',
   '/match/supplier',
+  '/match/debits',
   '/match/reconciliation',
   '/closing',
   '/closing/close',

@@ -118,6 +118,10 @@ const routes: readonly Route[] = [
       (await import('./screens/match/supplier-match-screen.tsx')).SupplierMatchScreen,
   },
   {
+    path: '/match/debits',
+    load: async () => (await import('./screens/match/debits-screen.tsx')).DebitsScreen,
+  },
+  {
     path: '/match/reconciliation',
     load: async () =>
       (await import('./screens/match/reconciliation-screen.tsx')).ReconciliationScreen,

@@ -185,8 +185,14 @@ class RowReader {
   }
 }
 
-const TOTAL =
-  /\b(?:(?:opening|closing|starting|ending|previous|final) balance|balance (?:brought|carried|due|owed)|sub-?total|totals?|brought forward|carried forward)\b/i;
+const TOTAL = new RegExp(
+  [
+    '\\b(?:opening|closing|starting|ending|previous|final) balance\\b',
+    '\\bbalance (?:brought|carried|due|owed)\\b',
+    '\\b(?:sub-?total|totals?|brought forward|carried forward)\\b',
+  ].join('|'),
+  'i',
+);
 
 /** The sign that deliveries have in this file: charges are plus nearly everywhere. */
 function signOfCharges(drafts: readonly Draft[]): 1 | -1 {

@@ -15,7 +15,7 @@ export function sortOfWords(text: string): SupplierSort | 'swap' | undefined {
 const TABLE: readonly (readonly [SupplierSort | 'swap', RegExp])[] = [
   [
     'debit-returned',
-    / (?:debit|payment|ach|draft|withdrawal)s? .*(?:return|revers|unpaid|bounce|reject|fail|nsf|refused)/,
+    / (?:debit|payment|ach|draft|withdrawal)s? .*(?:return|revers|unpaid|bounce|reject|fail|refus)/,
   ],
   [
     'debit-returned',

@@ -2,7 +2,7 @@ import { sum } from '../../base/sum.ts';
 import { Ledger } from '../../ledger/ledger.ts';
 import { type BankEntry, bankEntries } from './bank-entries.ts';
 
-/** The bank account on a day, from what was accepted: it needs no file, and prints the same later. */
+/** The bank account on a day, from what was accepted: no file is needed. */
 export interface AsReconciled {
   readonly date: string;
   /** Minor units by the book at the end of the day. */

@@ -176,7 +176,7 @@ function rivals(
   return Math.max(otherLines, otherEntries);
 }
 
-/** Ways to explain a line: entries of its own sign that add up to it, or the parts of one record. */
+/** Ways to explain a line: entries of its own sign that add up to it, or parts of one record. */
 function waysFor(line: LineToMatch, at: number, entries: readonly BankEntry[]): Way[] {
   const near = [...entries.keys()].filter((place) => {
     const entry = entries[place];

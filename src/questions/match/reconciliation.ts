@@ -3,7 +3,7 @@ import type { Ledger } from '../../ledger/ledger.ts';
 import { bankEntries } from './bank-entries.ts';
 import type { BankMatch } from './match-bank.ts';
 
-/** An amount that brings one of the two balances to what both should be (minor units, with sign). */
+/** An amount that brings a balance to what both should be (minor units, with sign). */
 export interface Adjustment {
   /** The bank's line, or the record, or both where they differ. */
   readonly line: number | undefined;

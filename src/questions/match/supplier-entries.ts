@@ -54,33 +54,33 @@ function entriesOf(ledger: Ledger, movement: MovementRecord): SupplierEntry[] {
       return goods('delivery', movement.lines, -1, { reference: movement.slip });
     case 'swap-in':
     case 'swap-out': {
-      const { kind, lines, slip, neighbour } = movement;
-      return goods(kind, lines, kind === 'swap-in' ? -1 : 1, { reference: slip, neighbour });
+      const { kind, lines, slip: reference, neighbour } = movement;
+      return goods(kind, lines, kind === 'swap-in' ? -1 : 1, { reference, neighbour });
     }
     case 'exchange':
       return goods('exchange', movement.lines, 1, { cents: 0, effect: 0 });
     case 'online': {
-      const paid = money('online', movement.paid, 1, movement.order);
-      const reference = movement.order;
-      return movement.sent === 'hand'
-        ? paid
-        : [...goods('posted', movement.lines, -1, { reference }), ...paid];
+      const { order: reference, lines, paid, sent } = movement;
+      const posted = sent === 'post' ? goods('posted', lines, -1, { reference }) : [];
+      return [...posted, ...money('online', paid, 1, reference)];
     }
     case 'gift':
-      return movement.from === 'supplier'
-        ? goods('gift', movement.lines, -1, { reference: movement.order })
-        : [];
+      if (movement.from !== 'supplier') return [];
+      return goods('gift', movement.lines, -1, { reference: movement.order });
     case 'card-settle':
       return movement.to === 'supplier' ? money('card', movement.cents, 1) : [];
     case 'debit':
       return money('debit', movement.cents, 1);
-    case 'debit-returned': {
-      const debit = ledger.standing.currentOf(movement.debit);
-      return money('debit-returned', debit?.kind === 'debit' ? debit.cents : 0, -1);
-    }
+    case 'debit-returned':
+      return money('debit-returned', debitCents(ledger, movement.debit), -1);
     case 'settle':
       return money('proceeds', movement.proceeds, 1);
     default:
       return [];
   }
+}
+
+function debitCents(ledger: Ledger, id: string): number {
+  const debit = ledger.standing.currentOf(id);
+  return debit?.kind === 'debit' ? debit.cents : 0;
 }

@@ -45,7 +45,7 @@ describe('the bank’s statement', () => {
     expect(answer.bankBalance).toBe(answer.bookBalance);
   });
 
-  it('without a line, and with one of its own, ends with 1 and offers what is missing', async () => {
+  it('without a line, and with one of its own, ends with 1 and offers a record', async () => {
     const fee = '2027-03-31,Monthly service fee,-5.00';
     const text = ['Date,Memo,Amount', ...rows.slice(1), fee].join('\n');
     const { code, answer } = await match('--bank', file('some.csv', text));

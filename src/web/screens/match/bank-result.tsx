@@ -25,10 +25,8 @@ export function BankResult({ file }: { readonly file: BankFile }) {
   const sure = found.matched.filter((match) => match.sure && open(match));
   const suggested = found.matched.filter((match) => !match.sure && open(match));
   const accepted = found.matched.filter((match) => !open(match));
-  const missing = missingBankRecords(
-    ledger,
-    found.unmatchedLines.flatMap((line) => lines.get(line) ?? []),
-  );
+  const left = found.unmatchedLines.flatMap((line) => lines.get(line) ?? []);
+  const missing = missingBankRecords(ledger, left);
   return (
     <>
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />

@@ -53,23 +53,34 @@ export function ColumnsForm(props: {
             empty="none"
           />
         ))}
-        <SelectField
-          label="How days are written"
-          value={typed.days ?? ''}
-          onValue={set('days')}
-          options={DAYS}
-          empty="please choose"
-        />
-        <SelectField
-          label="How amounts are written"
-          value={typed.decimals ?? '.'}
-          onValue={set('decimals')}
-          options={DECIMALS}
-        />
+        <HowWritten typed={typed} set={set} />
       </div>
       <Button submit kind="main">
         Read the file so
       </Button>
     </form>
+  );
+}
+
+function HowWritten(props: {
+  readonly typed: ColumnsTyped;
+  readonly set: (name: string) => (value: string) => void;
+}) {
+  return (
+    <>
+      <SelectField
+        label="How days are written"
+        value={props.typed.days ?? ''}
+        onValue={props.set('days')}
+        options={DAYS}
+        empty="please choose"
+      />
+      <SelectField
+        label="How amounts are written"
+        value={props.typed.decimals ?? '.'}
+        onValue={props.set('decimals')}
+        options={DECIMALS}
+      />
+    </>
   );
 }

@@ -1,4 +1,3 @@
-import { useState } from 'preact/hooks';
 import { Field } from '../../parts/field.tsx';
 
 export interface ChosenFile {
@@ -6,47 +5,36 @@ export interface ChosenFile {
   readonly bytes: Uint8Array;
 }
 
-/** A file to choose or to drop. It is read here and goes nowhere else. */
+/**
+ * A file to choose, or to drop: browsers take a file that is dropped on such a control, which is
+ * drawn large for that. It is read here and goes nowhere else.
+ */
 export function FileZone(props: {
   readonly label: string;
   readonly hint: string;
   readonly accept: string;
   readonly onFile: (file: ChosenFile) => void;
 }) {
-  const [isOver, setOver] = useState(false);
   const take = async (file: File | undefined) => {
-    setOver(false);
     if (file === undefined) return;
     props.onFile({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) });
   };
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: dropping is beside the control, not for it
-    <div
-      class={isOver ? 'drop-zone is-over no-print' : 'drop-zone no-print'}
-      onDragOver={(event) => {
-        event.preventDefault();
-        setOver(true);
-      }}
-      onDragLeave={() => setOver(false)}
-      onDrop={(event) => {
-        event.preventDefault();
-        void take(event.dataTransfer?.files[0]);
-      }}
-    >
+    <div class="no-print">
       <Field
         label={props.label}
         name="file"
-        hint={props.hint}
+        hint={`${props.hint} Choose it or drop it here; it stays in this browser.`}
         control={(control) => (
           <input
             {...control}
+            class="drop-zone"
             type="file"
             accept={props.accept}
             onChange={(event) => void take(event.currentTarget.files?.[0])}
           />
         )}
       />
-      <p class="soft">Or drop it here. It stays in this browser.</p>
     </div>
   );
 }

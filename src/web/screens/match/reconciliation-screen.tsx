@@ -4,7 +4,11 @@ import { isDay } from '../../../base/day.ts';
 import { byText } from '../../../base/order.ts';
 import { sum } from '../../../base/sum.ts';
 import type { Ledger } from '../../../ledger/ledger.ts';
-import { asReconciled, bookAsWritten } from '../../../questions/match/as-reconciled.ts';
+import {
+  type AsReconciled,
+  asReconciled,
+  bookAsWritten,
+} from '../../../questions/match/as-reconciled.ts';
 import { type BankEntry, bankEntries } from '../../../questions/match/bank-entries.ts';
 import { dayText } from '../../../statements/day-text.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
@@ -28,7 +32,6 @@ export function ReconciliationScreen({ search }: ScreenProps) {
   const said = search.get('day') ?? '';
   const day = isDay(said) ? said : lastCleared(ledger, book.workingDay());
   const found = asReconciled(ledger, day);
-  const total = (entries: readonly BankEntry[]) => sum(entries.map(({ cents }) => cents));
   const link = `/match/reconciliation?day=${day}&written=${written}`;
   return (
     <Page
@@ -46,24 +49,7 @@ export function ReconciliationScreen({ search }: ScreenProps) {
           }}
         />
       </div>
-      <dl class="match-sums" aria-label="Both balances">
-        <dt>By the book</dt>
-        <dd>
-          <Money minor={found.bookBalance} plain />
-        </dd>
-        <dt>less what is not yet at the bank</dt>
-        <dd>
-          <Money minor={total(found.notAtBank)} plain />
-        </dd>
-        <dt>and what the bank had before the book</dt>
-        <dd>
-          <Money minor={total(found.notInBook)} plain />
-        </dd>
-        <dt class="match-sum-total">By the bank’s accepted lines</dt>
-        <dd class="match-sum-total">
-          <Money minor={found.bankBalance} plain />
-        </dd>
-      </dl>
+      <Sums found={found} />
       <Entries caption="Not yet at the bank" entries={found.notAtBank} ledger={ledger} />
       <Entries caption="At the bank before the book" entries={found.notInBook} ledger={ledger} />
       <p class="soft">
@@ -72,6 +58,30 @@ export function ReconciliationScreen({ search }: ScreenProps) {
       </p>
       <p class="reconciled-by">Looked over by, on: </p>
     </Page>
+  );
+}
+
+function Sums({ found }: { readonly found: AsReconciled }) {
+  const total = (entries: readonly BankEntry[]) => sum(entries.map(({ cents }) => cents));
+  return (
+    <dl class="match-sums" aria-label="Both balances">
+      <dt>By the book</dt>
+      <dd>
+        <Money minor={found.bookBalance} plain />
+      </dd>
+      <dt>less what is not yet at the bank</dt>
+      <dd>
+        <Money minor={total(found.notAtBank)} plain />
+      </dd>
+      <dt>and what the bank had before the book</dt>
+      <dd>
+        <Money minor={total(found.notInBook)} plain />
+      </dd>
+      <dt class="match-sum-total">By the bank’s accepted lines</dt>
+      <dd class="match-sum-total">
+        <Money minor={found.bankBalance} plain />
+      </dd>
+    </dl>
   );
 }
 

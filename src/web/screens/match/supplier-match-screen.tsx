@@ -1,15 +1,9 @@
 import './match.css';
 import '../../styles/tasks.css';
-import { useState } from 'preact/hooks';
-import type { SupplierFile } from '../../../intake/supplier/supplier-file.ts';
-import type { FileRefusal } from '../../../intake/table/file-refusal.ts';
 import { useBook } from '../../book.ts';
-import { Button } from '../../parts/button.tsx';
-import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
-import { type ColumnRole, ColumnsForm, type ColumnsTyped } from './columns-form.tsx';
-import { type ChosenFile, FileZone } from './file-zone.tsx';
-import { refusalWords } from './refusal-words.ts';
+import type { ColumnRole } from './columns-form.tsx';
+import { StatementFile } from './statement-file.tsx';
 import { SupplierResult } from './supplier-result.tsx';
 
 const ROLES: readonly ColumnRole[] = [
@@ -26,26 +20,9 @@ const ROLES: readonly ColumnRole[] = [
   { name: 'balance', label: 'Owed after it' },
 ];
 
-interface Read {
-  readonly file: SupplierFile | undefined;
-  readonly refusal: FileRefusal | undefined;
-  readonly heads: readonly string[];
-  readonly start: ColumnsTyped;
-}
-
 /** The supplier's statement against the book, in three piles. */
 export function SupplierMatchScreen() {
   const book = useBook();
-  const [chosen, setChosen] = useState<ChosenFile>();
-  const [read, setRead] = useState<Read>();
-  const [isSettingColumns, setSettingColumns] = useState(false);
-  const readFile = async (file: ChosenFile, typed?: ColumnsTyped) => {
-    const { readSupplierChosen } = await import('./read-chosen.ts');
-    setChosen(file);
-    const found = await readSupplierChosen(file, book.currency, book.ledger.setup, typed);
-    setRead(found);
-    setSettingColumns(found.file === undefined);
-  };
   return (
     <Page
       title="Match the supplier"
@@ -57,34 +34,18 @@ export function SupplierMatchScreen() {
         </a>
       }
     >
-      <FileZone
+      <StatementFile
         label="Statement from the supplier"
         hint="CSV, or the first sheet of an XLSX workbook."
         accept=".csv,.txt,.xlsx"
-        onFile={(file) => void readFile(file)}
-      />
-      {read?.refusal && chosen && (
-        <Notice tone="stop" title="Nothing of this file was taken.">
-          <p>{refusalWords(read.refusal, chosen.name)}</p>
-        </Notice>
-      )}
-      {read && read.heads.length > 0 && !isSettingColumns && (
-        <p class="no-print">
-          <Button quiet onClick={() => setSettingColumns(true)}>
-            Look over the columns
-          </Button>
-        </p>
-      )}
-      {read && read.heads.length > 0 && isSettingColumns && chosen && (
-        <ColumnsForm
-          key={read.heads.join()}
-          heads={read.heads}
-          roles={ROLES}
-          start={read.start}
-          onSaid={(typed) => void readFile(chosen, typed)}
-        />
-      )}
-      {read?.file && <SupplierResult file={read.file} />}
+        roles={ROLES}
+        read={async (file, typed) => {
+          const { readSupplierChosen } = await import('./read-chosen.ts');
+          return readSupplierChosen(file, book.currency, book.ledger.setup, typed);
+        }}
+      >
+        {(file) => <SupplierResult file={file} />}
+      </StatementFile>
     </Page>
   );
 }

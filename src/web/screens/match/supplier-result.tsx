@@ -27,17 +27,7 @@ export function SupplierResult({ file }: { readonly file: SupplierFile }) {
   const left = found.differ.length + found.onlyTheirs.length + found.onlyOurs.length;
   return (
     <>
-      <dl class="match-sums" aria-label="Both balances">
-        <dt>On the supplier’s account by the book</dt>
-        <dd>
-          <Money minor={found.bookBalance} plain to="/accounts/money/supplier" />
-        </dd>
-        <dt>By the statement</dt>
-        <dd>
-          <Money minor={found.bankBalance} plain />
-        </dd>
-      </dl>
-      <p class="soft">Below zero is owed by the group.</p>
+      <Sums found={found} />
       {left === 0 && <Notice tone="done" title="Every line agrees with the book." />}
       <Differ found={found} lines={lines} />
       <OnlyTheirs found={found} lines={lines} />
@@ -62,6 +52,24 @@ export function SupplierResult({ file }: { readonly file: SupplierFile }) {
           </MatchPair>
         ))}
       </MatchPart>
+    </>
+  );
+}
+
+function Sums({ found }: { readonly found: SupplierMatch }) {
+  return (
+    <>
+      <dl class="match-sums" aria-label="Both balances">
+        <dt>On the supplier’s account by the book</dt>
+        <dd>
+          <Money minor={found.bookBalance} plain to="/accounts/money/supplier" />
+        </dd>
+        <dt>By the statement</dt>
+        <dd>
+          <Money minor={found.bankBalance} plain />
+        </dd>
+      </dl>
+      <p class="soft">Below zero is owed by the group.</p>
     </>
   );
 }

@@ -1,0 +1,104 @@
+import './match.css';
+import '../../styles/tasks.css';
+import {
+  type DebitMorning,
+  debitMornings,
+  debitsNotAsAnnounced,
+} from '../../../questions/debits/debit-mornings.ts';
+import { dayText } from '../../../statements/day-text.ts';
+import { moneyText } from '../../../statements/money-text.ts';
+import { useBook } from '../../book.ts';
+import { Money } from '../../parts/figures.tsx';
+import { Notice } from '../../parts/notice.tsx';
+import { Page } from '../../parts/page.tsx';
+import { StateMark } from '../../parts/state-mark.tsx';
+
+/** What the account will hold on the morning of each debit that is still to come. */
+export function DebitsScreen() {
+  const book = useBook();
+  const mornings = debitMornings(book.ledger, book.workingDay());
+  const money = (minor: number) => moneyText(minor, book.currency);
+  return (
+    <Page
+      title="Debits by the supplier"
+      above={<a href="/places/bank">Bank</a>}
+      lead="What the account will hold that morning, and what still helps."
+    >
+      {debitsNotAsAnnounced(book.ledger).map(({ record, date, taken, announced }) => (
+        <Notice key={record} tone="stop" title={`${dayText(date)}: not the amount announced`}>
+          <p>
+            {money(announced)} was announced, {money(taken)} was taken. Ask the supplier today.{' '}
+            <a href={`/records/${record}`}>The record</a>
+          </p>
+        </Notice>
+      ))}
+      {mornings.length === 0 && (
+        <p class="none">
+          No debit is to come. Add the days of debits to the{' '}
+          <a href="/set-up/season">season’s deadlines</a>.
+        </p>
+      )}
+      {mornings.map((morning) => (
+        <Morning key={morning.deadline} morning={morning} />
+      ))}
+      <p class="soft">
+        Days without banks are weekends and the season’s list of holidays. How long cheques and card
+        payouts are not safe is common practice; ask your bank. Go to the bank in twos.
+      </p>
+    </Page>
+  );
+}
+
+function Morning({ morning }: { readonly morning: DebitMorning }) {
+  const { currency } = useBook();
+  const { takes, safe, short } = morning;
+  const word = short === 0 ? 'enough is safe' : `${moneyText(short, currency)} missing`;
+  const rows: readonly (readonly [string, number])[] = [
+    [morning.isAnnounced ? 'Announced' : 'Not announced; all that is owed now', takes],
+    ['On the account that morning, by the book', morning.holds],
+    ['of that cheques that may come back', morning.cheques],
+    ['of that card payouts on the way', morning.cards],
+    ['Safe', safe],
+    ['Cash and cheques not yet banked', morning.notBanked],
+  ];
+  return (
+    <section>
+      <h2 class="column-head">
+        {morning.name}, {dayText(morning.takenOn)}
+      </h2>
+      <p>
+        <StateMark mark={short === 0 ? 'done' : 'open'} word={word} />
+      </p>
+      <dl class="match-sums">
+        {rows.flatMap(([name, minor]) => [
+          <dt key={name}>{name}</dt>,
+          <dd key={`${name} amount`}>
+            <Money minor={minor} plain />
+          </dd>,
+        ])}
+      </dl>
+      {short > 0 && <WhatHelps morning={morning} />}
+    </section>
+  );
+}
+
+function WhatHelps({ morning }: { readonly morning: DebitMorning }) {
+  const { ledger } = useBook();
+  return (
+    <>
+      <p>
+        Cash helps when it is brought to the bank by {dayText(morning.lastCashDay)}, a cheque by{' '}
+        {dayText(morning.lastChequeDay)}.
+      </p>
+      {morning.couldPay.length > 0 && <p>Still to pay, the most first:</p>}
+      <ul>
+        {morning.couldPay.map(({ family, owes }) => (
+          <li key={family}>
+            <a href={`/families/${family}`}>{ledger.setup.families.get(family)?.name ?? family}</a>{' '}
+            <Money minor={owes} plain />
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
