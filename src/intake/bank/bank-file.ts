@@ -34,6 +34,6 @@ export function severalAccounts(accounts: readonly string[]): FileRefusal {
 }
 
 /** The last four characters of an account's number, which tell it apart and give nothing away. */
-export function accountTail(account: string): string {
+function accountTail(account: string): string {
   return `…${account.slice(-4)}`;
 }

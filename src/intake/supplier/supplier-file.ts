@@ -6,7 +6,7 @@ export interface SupplierFile {
 }
 
 /** The sorts of line that a supplier's statement has; `other` where its words tell none of them. */
-export const supplierSorts = [
+const supplierSorts = [
   'delivery',
   'swap-in',
   'swap-out',

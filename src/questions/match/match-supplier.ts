@@ -20,7 +20,7 @@ export interface SupplierStatement {
 }
 
 /** A line of the statement that says what records of the book say. */
-export interface SupplierAgreed {
+interface SupplierAgreed {
   readonly line: number;
   readonly records: readonly string[];
   readonly why: SupplierReason;
@@ -35,7 +35,7 @@ export type SupplierReason =
   | { readonly kind: 'sort_not_said'; readonly days: number };
 
 /** A line and a record that are about the same thing and do not say the same. */
-export interface SupplierDiffers {
+interface SupplierDiffers {
   /** None where the statement leaves a product of the paper out. */
   readonly line: number | undefined;
   readonly records: readonly string[];

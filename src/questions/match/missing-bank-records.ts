@@ -10,7 +10,7 @@ import { cardsWaiting } from './cards-waiting.ts';
 /** What a record of a kind says beyond its id and who wrote it. */
 export type Drafted<K extends MovementRecord['kind']> = Omit<RecordOf<K>, 'id' | 'at' | 'by'>;
 
-export type BankDraft = { readonly [K in BankKind]: Drafted<K> }[BankKind];
+type BankDraft = { readonly [K in BankKind]: Drafted<K> }[BankKind];
 
 /** The record that most likely stands for a line that only the bank has, filled in. */
 export interface MissingRecord {

@@ -17,7 +17,7 @@ type SupplierDraftKind =
   | 'settle';
 
 /** A record as far as the statement tells it; what it does not tell, a person fills in. */
-export type SupplierDraft = {
+type SupplierDraft = {
   readonly [K in SupplierDraftKind]: Pick<RecordOf<K>, 'kind' | 'date'> & Partial<Drafted<K>>;
 }[SupplierDraftKind];
 

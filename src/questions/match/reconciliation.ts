@@ -4,7 +4,7 @@ import { bankEntries } from './bank-entries.ts';
 import type { BankMatch } from './match-bank.ts';
 
 /** An amount that brings a balance to what both should be (minor units, with sign). */
-export interface Adjustment {
+interface Adjustment {
   /** The bank's line, or the record, or both where they differ. */
   readonly line: number | undefined;
   readonly record: string | undefined;

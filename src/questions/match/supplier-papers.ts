@@ -59,8 +59,8 @@ export function papersOf(
   return papers.map(paperOf);
 }
 
-/** One line alone as a paper. */
-export function paperOf(lines: readonly SupplierLineToMatch[]): SupplierPaper {
+/** Lines put together as one paper. */
+function paperOf(lines: readonly SupplierLineToMatch[]): SupplierPaper {
   const [first] = lines;
   const goods: Record<string, number> = {};
   for (const line of lines) {

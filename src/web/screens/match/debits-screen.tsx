@@ -83,7 +83,8 @@ function Morning({ morning }: { readonly morning: DebitMorning }) {
 }
 
 function WhatHelps({ morning }: { readonly morning: DebitMorning }) {
-  const { ledger } = useBook();
+  const { families } = useBook().ledger.setup;
+  const nameOf = (family: string) => families.get(family)?.name ?? family;
   return (
     <>
       <p>
@@ -94,8 +95,7 @@ function WhatHelps({ morning }: { readonly morning: DebitMorning }) {
       <ul>
         {morning.couldPay.map(({ family, owes }) => (
           <li key={family}>
-            <a href={`/families/${family}`}>{ledger.setup.families.get(family)?.name ?? family}</a>{' '}
-            <Money minor={owes} plain />
+            <a href={`/families/${family}`}>{nameOf(family)}</a> <Money minor={owes} plain />
           </li>
         ))}
       </ul>
