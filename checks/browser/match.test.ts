@@ -190,7 +190,7 @@ describe('debits to come', () => {
     await app.goto('/match/debits');
     await page.getByText('$4.00 was announced, $5.00 was taken.').waitFor();
     await page.getByRole('heading', { name: 'Late debit, 9 Apr 2027' }).waitFor();
-    await page.getByText('Cash helps when it is brought to the bank by 8 Apr 2027').waitFor();
+    await page.getByText('Cash helps if it is at the bank by 8 Apr 2027').waitFor();
     expect(await axeFindings(page)).toEqual([]);
     expect(await reflowAt320(page)).toEqual({ overflow: 0, widest: [] });
     expect(app.complaints).toEqual([]);

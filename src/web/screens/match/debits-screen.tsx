@@ -88,7 +88,7 @@ function WhatHelps({ morning }: { readonly morning: DebitMorning }) {
   return (
     <>
       <p>
-        Cash helps when it is brought to the bank by {dayText(morning.lastCashDay)}, a cheque by{' '}
+        Cash helps if it is at the bank by {dayText(morning.lastCashDay)}, a cheque by{' '}
         {dayText(morning.lastChequeDay)}.
       </p>
       {morning.couldPay.length > 0 && <p>Still to pay, the most first:</p>}
