@@ -110,8 +110,8 @@ function moneyOnly(
       return [money('cashbox', -record.cents), money('bank', record.cents)];
     case 'card-settle':
       return [
-        money('cards', -(record.cents + record.fee)),
-        money('fees', record.fee),
+        money('cards', -(record.cents + (record.fee ?? 0))),
+        money('fees', record.fee ?? 0),
         money(record.to, record.cents),
       ];
     case 'debit':

@@ -107,7 +107,7 @@ const rules: { readonly [K in MovementKind]: Rule<K> } = {
   deposit: (record, _context, mover) => mover.money(record.cents, 'cashbox', 'bank'),
   'card-settle': (record, _context, mover) => {
     mover.money(record.cents, 'cards', record.to);
-    mover.money(record.fee, 'cards', 'fees');
+    mover.money(record.fee ?? 0, 'cards', 'fees');
   },
   debit: (record, _context, mover) => mover.money(record.cents, 'bank', 'supplier'),
   'debit-returned': (record, context, mover) => {

@@ -30,8 +30,8 @@ describe('an explanation in words', () => {
     const again = made.movement('handover', { seller: 'ada', lines: { honey: 21 } });
     const [first] = told([delivery, out, again], { 'stock:stockroom': { honey: 75, jam: 60 } });
     expect(first).toBe(
-      'Goods out to ada: 21 honey, $168.00 (1 Feb 2027) is there twice; once would make it agree. ' +
-        'Ask the family of ada.',
+      'Goods out to ada: 21 honey, $168.00 (1 Feb 2027) is there twice; once would make it ' +
+        'agree. Ask the family of ada.',
     );
   });
 

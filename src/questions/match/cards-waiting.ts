@@ -33,6 +33,6 @@ function cardTakings(movement: MovementRecord): number {
 
 /** Settled takings, oldest first, and what was paid back by card. */
 function goneFromCards(movement: MovementRecord): number {
-  if (movement.kind === 'card-settle') return movement.cents + movement.fee;
+  if (movement.kind === 'card-settle') return movement.cents + (movement.fee ?? 0);
   return movement.kind === 'refund' && movement.tender === 'card' ? movement.cents : 0;
 }

@@ -8,7 +8,7 @@ export const CardSettle = Type.Object({
   ...banked,
   kind: Type.Literal('card-settle'),
   cents: Minor,
-  fee: Minor,
+  fee: Type.Optional(Minor),
   to: Type.Union([Type.Literal('bank'), Type.Literal('supplier')], { wanted: 'bank or supplier' }),
 });
 export type CardSettle = Type.Static<typeof CardSettle>;
