@@ -56,7 +56,8 @@ const wrongTypes: BrokenFile[] = [
   ...own('wrong types', 'online', 'sent', ['pigeon', true]),
   ...own('wrong types', 'gift', 'from', ['shelf']),
   ...own('wrong types', 'proceeds', 'basis', ['median']),
-  ...own('wrong types', 'count', 'counters', [['Sam Hill'], 'Sam Hill and Jo Reed']),
+  ...own('wrong types', 'count', 'counters', ['Sam Hill and Jo Reed']),
+  ...own('wrong types', 'stall-close', 'counters', [['Sam Hill']]),
   ...own('wrong types', 'deposit', 'items', ['R-1']),
 ];
 
