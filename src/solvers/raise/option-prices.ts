@@ -34,7 +34,11 @@ export function optionPrices(problem: PricedProblem): Prices {
   const flat = flatOptions(problem);
   const atBonus = (bonus: number) => {
     const of = (price: number) => relaxed(flat, price, bonus);
-    const { left, right } = lowestPoint(of, dearest(flat, bonus));
+    const end = dearest(flat, bonus);
+    // At that price every group takes the option that costs nothing.
+    const dear = end * flat.capacity - bonus * flat.wanted;
+    const last = { value: dear, slope: flat.capacity, count: 0 };
+    const { left, right } = lowestPoint(of, end, last);
     // Between the two answers that meet there lies the one that costs just the capacity.
     const width = right.point.slope - left.point.slope;
     const part = width > 0 ? clamped(right.point.slope / width) : 0;
@@ -43,7 +47,7 @@ export function optionPrices(problem: PricedProblem): Prices {
     const value = near?.point.value ?? 0;
     return { value, slope: count - problem.count, price: near?.at ?? 0 };
   };
-  let end = 1;
+  let end = Math.max(1, ...flat.gain);
   while (atBonus(end).slope < -BARELY && end < highestBonus(problem)) end *= 4;
   const { left, right } = lowestPoint(atBonus, end);
   const best = left.point.value < right.point.value ? left : right;
@@ -133,10 +137,10 @@ interface Point {
  * The lowest point of a convex, piecewise straight function from 0 to an end: where the straight
  * pieces known on both sides meet is looked at next (Kelley's cutting planes on a line).
  */
-function lowestPoint<P extends Point>(of: (at: number) => P, end: number) {
+function lowestPoint<P extends Point>(of: (at: number) => P, end: number, last?: P) {
   let left = { at: 0, point: of(0) };
   if (left.point.slope >= 0) return { left, right: left };
-  let right = { at: end, point: of(end) };
+  let right = { at: end, point: last ?? of(end) };
   if (right.point.slope <= 0) return { left: right, right };
   for (let turn = 0; turn < TURNS; turn += 1) {
     const drop = left.point.value - right.point.value - left.point.slope * (left.at - right.at);
@@ -153,7 +157,7 @@ function lowestPoint<P extends Point>(of: (at: number) => P, end: number) {
 
 const TURNS = 60;
 /** In gains, which are whole: nearer to the lowest point the bound rules out hardly more. */
-const NEAR_ENOUGH = 0.2;
+const NEAR_ENOUGH = 0.5;
 /** Of whole gains: what is left out for being worse is worse by more than this. */
 const NEAR = 0.01;
 /** Sums of a few hundred numbers in floating point stay nearer than this part of the largest. */
