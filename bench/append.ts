@@ -4,6 +4,7 @@ import { canonicalText } from '../src/base/canonical-text.ts';
 import type { Journal } from '../src/journal/journal.ts';
 import { type payment, payments, taken } from '../src/journal/test-payments.ts';
 import { openSqliteStore } from '../src/storage/sqlite/open-sqlite-store.ts';
+import { median } from './median.ts';
 
 /**
  * Durable appends against the machine itself: one record a commit through the journal, and the same
@@ -90,9 +91,4 @@ async function rateOf(work: () => Promise<number>): Promise<number> {
   const started = performance.now();
   const count = await work();
   return (count * 1000) / (performance.now() - started);
-}
-
-function median(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 }

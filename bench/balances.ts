@@ -11,6 +11,7 @@ import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { writeLargeBook } from './large-book.ts';
+import { median } from './median.ts';
 
 const GOAL_LEDGER = 10;
 const GOAL_PARSE = 3;
@@ -49,10 +50,6 @@ function alternating(one: () => number, other: () => number): [number, number] {
     times[1].push(other());
   }
   return [median(times[0]), median(times[1])];
-}
-
-function median(times: readonly number[]): number {
-  return times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] ?? 0;
 }
 
 function seconds(command: string, options: readonly string[]): number {

@@ -5,6 +5,7 @@ import { launchedBrowser } from '../checks/browser/harness.ts';
 import { makeSeason } from '../simulation/season-maker.ts';
 import { Ledger } from '../src/ledger/ledger.ts';
 import type { timeFolds } from './browser-fold-page.ts';
+import { median } from './median.ts';
 
 /**
  * How long the browser takes to fold one group's book: 5,000 records, in a real Chromium, with the
@@ -62,10 +63,6 @@ async function bundled(): Promise<string> {
   const chunk = first !== undefined && 'output' in first ? first.output[0] : undefined;
   if (chunk?.type !== 'chunk') throw new Error('The builder gave no script.');
   return chunk.code;
-}
-
-function median(times: readonly number[]): number {
-  return times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] ?? 0;
 }
 
 /** On a busy machine the fastest run says more than the median. */

@@ -3,6 +3,7 @@ import { randomLift } from '../simulation/random-problems.ts';
 import { seeded } from '../src/base/seeded.ts';
 import { raiseProgramme } from '../src/solvers/raise/raise-programme.ts';
 import { raiseToSteps } from '../src/solvers/raise/raise-to-steps.ts';
+import { median } from './median.ts';
 
 /**
  * Lifts of 200 sellers and 12 steps against the integer-programming solver HiGHS in the same run,
@@ -56,9 +57,4 @@ function round(pool: number) {
     throw new Error('not the same optimum');
   }
   return { ours: between - started, theirs: ended - between };
-}
-
-function median(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 }

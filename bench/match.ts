@@ -6,6 +6,7 @@ import { testBook } from '../src/ledger/test-book.ts';
 import { matchBank } from '../src/questions/match/match-bank.ts';
 import { mostDisjoint, type Way } from '../src/solvers/match/most-disjoint.ts';
 import { sumsTo } from '../src/solvers/match/sums-to.ts';
+import { median } from './median.ts';
 
 /**
  * Matching: 1,000 bank lines against 1,000 deposits (goal: at most 200 ms, preparation included),
@@ -100,9 +101,4 @@ function timed<T>(work: () => T) {
   const started = performance.now();
   const answer = work();
   return { answer, ms: performance.now() - started };
-}
-
-function median(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 }

@@ -3,6 +3,7 @@ import { shareCost, shareProgramme } from '../checks/outside/share-programme.ts'
 import { randomShare } from '../simulation/random-problems.ts';
 import { seeded } from '../src/base/seeded.ts';
 import { sharedTable } from '../src/solvers/share/shared-table.ts';
+import { median } from './median.ts';
 
 /**
  * Share-outs against the integer-programming solver HiGHS in the same run, at equal optimum: as an
@@ -82,9 +83,4 @@ function timed<T>(work: () => T) {
   const started = performance.now();
   const answer = work();
   return { answer, ms: performance.now() - started };
-}
-
-function median(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 }

@@ -1,4 +1,5 @@
 import { byText } from '../base/order.ts';
+import { sum } from '../base/sum.ts';
 import type { Ledger } from '../ledger/ledger.ts';
 
 /** One seller: units taken over and not brought back, and minor units still to pay. */
@@ -75,8 +76,4 @@ function familyBalance(ledger: Ledger, family: string, name: string): FamilyBala
     unitsOut: sum(sellers.map((seller) => seller.unitsOut)),
     owes: sum(sellers.map((seller) => seller.owes)),
   };
-}
-
-function sum(amounts: readonly number[]): number {
-  return amounts.reduce((all, amount) => all + amount, 0);
 }

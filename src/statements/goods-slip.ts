@@ -2,7 +2,7 @@ import { done, type Outcome, refused } from '../base/outcome.ts';
 import type { Ledger } from '../ledger/ledger.ts';
 import { stepOn } from '../ledger/prices.ts';
 import { valueOfLines } from '../questions/value-of-lines.ts';
-import type { RecordOf } from '../records/record.ts';
+import type { BookRecord, Kind, RecordOf } from '../records/record.ts';
 import type { Fact, Paper, TableBlock } from './paper.ts';
 import { type PaperContext, PaperTexts } from './paper-frame.ts';
 import { userText } from './user-text.ts';
@@ -24,17 +24,31 @@ export function goodsSlip(
   recordId: string,
   context: PaperContext,
 ): Outcome<Paper, RecordPaperRefusal> {
+  const record = recordForPaper(ledger, recordId, ['handover', 'return', 'pass']);
+  if (!record.ok) return record;
+  return done(slipOf(record.value, ledger, new PaperTexts(ledger, context)));
+}
+
+/** The record that a paper is about, where it counts and is of a kind that has this paper. */
+export function recordForPaper<K extends Kind>(
+  ledger: Ledger,
+  recordId: string,
+  kinds: readonly K[],
+): Outcome<RecordOf<K>, RecordPaperRefusal> {
   const record = ledger.standing.get(recordId);
   if (record === undefined) return refused({ name: 'no_such_record', record: recordId });
-  if (record.kind !== 'handover' && record.kind !== 'return' && record.kind !== 'pass') {
+  if (!isOneOf(record, kinds)) {
     return refused({ name: 'no_paper_for_this_kind', record: recordId, kind: record.kind });
   }
   if (!ledger.standing.counts(record)) return refused(noLongerCounts(ledger, recordId));
-  return done(slipOf(record, ledger, new PaperTexts(ledger, context)));
+  return done(record);
 }
 
-/** Shared with the other papers about one record. */
-export function noLongerCounts(ledger: Ledger, recordId: string): RecordPaperRefusal {
+function isOneOf<K extends Kind>(record: BookRecord, kinds: readonly K[]): record is RecordOf<K> {
+  return kinds.some((kind) => kind === record.kind);
+}
+
+function noLongerCounts(ledger: Ledger, recordId: string): RecordPaperRefusal {
   const now = ledger.standing.currentOf(recordId);
   return {
     name: 'record_no_longer_counts',

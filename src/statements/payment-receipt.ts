@@ -1,8 +1,8 @@
-import { done, type Outcome, refused } from '../base/outcome.ts';
+import { done, type Outcome } from '../base/outcome.ts';
 import type { Ledger } from '../ledger/ledger.ts';
 import { familyAccount } from '../questions/family-account.ts';
 import type { RecordOf } from '../records/record.ts';
-import { noLongerCounts, type RecordPaperRefusal } from './goods-slip.ts';
+import { type RecordPaperRefusal, recordForPaper } from './goods-slip.ts';
 import type { Block, Paper } from './paper.ts';
 import { type PaperContext, PaperTexts } from './paper-frame.ts';
 import { capitalised } from './sentence.ts';
@@ -14,13 +14,9 @@ export function paymentReceipt(
   recordId: string,
   context: PaperContext,
 ): Outcome<Paper, RecordPaperRefusal> {
-  const record = ledger.standing.get(recordId);
-  if (record === undefined) return refused({ name: 'no_such_record', record: recordId });
-  if (record.kind !== 'payment') {
-    return refused({ name: 'no_paper_for_this_kind', record: recordId, kind: record.kind });
-  }
-  if (!ledger.standing.counts(record)) return refused(noLongerCounts(ledger, recordId));
-  return done(receiptOf(record, ledger, new PaperTexts(ledger, context)));
+  const record = recordForPaper(ledger, recordId, ['payment']);
+  if (!record.ok) return record;
+  return done(receiptOf(record.value, ledger, new PaperTexts(ledger, context)));
 }
 
 function receiptOf(payment: RecordOf<'payment'>, ledger: Ledger, texts: PaperTexts): Paper {

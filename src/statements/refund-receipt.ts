@@ -1,7 +1,7 @@
-import { done, type Outcome, refused } from '../base/outcome.ts';
+import { done, type Outcome } from '../base/outcome.ts';
 import type { Ledger } from '../ledger/ledger.ts';
 import type { RecordOf } from '../records/record.ts';
-import { noLongerCounts, type RecordPaperRefusal } from './goods-slip.ts';
+import { type RecordPaperRefusal, recordForPaper } from './goods-slip.ts';
 import type { Paper } from './paper.ts';
 import { type PaperContext, PaperTexts } from './paper-frame.ts';
 import { balanceAfter } from './payment-receipt.ts';
@@ -15,13 +15,9 @@ export function refundReceipt(
   recordId: string,
   context: PaperContext,
 ): Outcome<Paper, RecordPaperRefusal> {
-  const record = ledger.standing.get(recordId);
-  if (record === undefined) return refused({ name: 'no_such_record', record: recordId });
-  if (record.kind !== 'refund') {
-    return refused({ name: 'no_paper_for_this_kind', record: recordId, kind: record.kind });
-  }
-  if (!ledger.standing.counts(record)) return refused(noLongerCounts(ledger, recordId));
-  return done(refundPaper(record, ledger, new PaperTexts(ledger, context)));
+  const record = recordForPaper(ledger, recordId, ['refund']);
+  if (!record.ok) return record;
+  return done(refundPaper(record.value, ledger, new PaperTexts(ledger, context)));
 }
 
 function refundPaper(refund: RecordOf<'refund'>, ledger: Ledger, texts: PaperTexts): Paper {

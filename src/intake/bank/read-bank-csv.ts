@@ -2,6 +2,7 @@ import { done, type Outcome, refused } from '../../base/outcome.ts';
 import { amountMinor } from '../table/amount-text.ts';
 import { dayOf } from '../table/day-cell.ts';
 import type { FileRefusal } from '../table/file-refusal.ts';
+import { fittingColumns } from '../table/fitting-columns.ts';
 import { cellReader, csvTable, cutOffRow, type TextTable } from '../table/text-table.ts';
 import type { BankFile, BankLine } from './bank-file.ts';
 import { type BankColumns, goesOut, guessColumns } from './csv-columns.ts';
@@ -44,21 +45,9 @@ export function readBankCsv(
 }
 
 function columnsFor(table: TextTable, said: BankCsvSaid): Outcome<BankColumns, FileRefusal> {
-  const place = { line: table.headLine, said: table.heads.join(', ') };
   const guess = said.columns ?? guessColumns(table);
-  if (guess === undefined) {
-    return refused({ ...place, field: '', wanted: 'columns for a date and an amount' });
-  }
-  const missing = namesOf(guess).find((name) => !table.heads.includes(name));
-  if (missing !== undefined) {
-    return refused({ ...place, field: missing, wanted: 'this column' });
-  }
-  const days = said.days ?? guess.days;
-  if (days !== undefined) return done({ ...guess, days });
-  const [first] = table.rows;
-  const day = first === undefined ? '' : cellReader(table, first)(guess.date);
-  const wanted = 'the order of its days: month-day-year or day-month-year';
-  return refused({ line: first?.at ?? 0, field: guess.date, said: day, wanted });
+  const wanted = 'columns for a date and an amount';
+  return fittingColumns(table, guess, namesOf, { days: said.days, wanted });
 }
 
 function namesOf(columns: Omit<BankColumns, 'days'>): string[] {

@@ -2,6 +2,7 @@ import { done, type Outcome, refused } from '../../base/outcome.ts';
 import { amountMinor } from '../table/amount-text.ts';
 import { type DayOrder, dayOf } from '../table/day-cell.ts';
 import type { FileRefusal } from '../table/file-refusal.ts';
+import { fittingColumns } from '../table/fitting-columns.ts';
 import { cellReader, cutOffRow, type TableRow, type TextTable } from '../table/text-table.ts';
 import type { KnownNames } from './known-names.ts';
 import { sortOfWords } from './sort-words.ts';
@@ -52,23 +53,15 @@ function columnsFor(
   names: KnownNames,
   said: SupplierTableSaid,
 ): Outcome<SupplierColumns, FileRefusal> {
-  const place = { line: table.headLine, said: table.heads.join(', ') };
   const guess = said.columns ?? guessSupplierColumns(table, names);
-  if (guess === undefined) {
-    const wanted = 'columns for a date and for units or an amount';
-    return refused({ ...place, field: '', wanted });
-  }
-  const { words, days: _days, decimals: _decimals, ...single } = guess;
-  const missing = [...words, ...Object.values(single)].find(
-    (name) => name !== undefined && !table.heads.includes(name),
-  );
-  if (missing !== undefined) return refused({ ...place, field: missing, wanted: 'this column' });
-  const days = said.days ?? guess.days;
-  if (days !== undefined) return done({ ...guess, days });
-  const [first] = table.rows;
-  const day = first === undefined ? '' : cellReader(table, first)(guess.date);
-  const wanted = 'the order of its days: month-day-year or day-month-year';
-  return refused({ line: first?.at ?? 0, field: guess.date, said: day, wanted });
+  const wanted = 'columns for a date and for units or an amount';
+  return fittingColumns(table, guess, namesOf, { days: said.days, wanted });
+}
+
+type ColumnsNamed = Omit<SupplierColumns, 'days'> & { readonly days?: DayOrder | undefined };
+
+function namesOf({ words, days: _days, decimals: _decimals, ...single }: ColumnsNamed): string[] {
+  return [...words, ...Object.values(single).flatMap((name) => name ?? [])];
 }
 
 /** A row before it is known which sign charges have in this file. */

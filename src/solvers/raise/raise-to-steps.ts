@@ -1,4 +1,5 @@
 import { assert } from '../../base/assert.ts';
+import { sum } from '../../base/sum.ts';
 import { boundAt, optionPrices, type PricedOption, type Prices } from './option-prices.ts';
 import { OptionTable } from './option-table.ts';
 import { waterLevel } from './water-level.ts';
@@ -380,8 +381,4 @@ function compareLowestFirst(a: readonly number[], b: readonly number[]): number 
     if (difference !== 0) return difference;
   }
   return 0;
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

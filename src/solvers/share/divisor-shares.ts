@@ -1,4 +1,5 @@
 import { assert } from '../../base/assert.ts';
+import { sum } from '../../base/sum.ts';
 
 /**
  * Whole shares by a divisor method: unit after unit to whoever has the highest weight for its next
@@ -100,8 +101,4 @@ function compare(a: Claim, b: Claim): number {
 
 function order(a: bigint, b: bigint): number {
   return a > b ? 1 : a < b ? -1 : 0;
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

@@ -1,4 +1,5 @@
 import { assert } from '../../base/assert.ts';
+import { sum } from '../../base/sum.ts';
 
 /**
  * Whole shares of a whole total, as near as can be to exact targets: of all whole shares within the
@@ -86,10 +87,4 @@ function tiedAtCut(waiting: readonly number[], extra: number, targets: Targets):
   if (last === undefined || first === undefined) return [];
   if (targets.compareRemainders(last, first) !== 0) return [];
   return waiting.filter((place) => targets.compareRemainders(place, last) === 0);
-}
-
-function sum(values: readonly number[]): number {
-  let total = 0;
-  for (const value of values) total += value;
-  return total;
 }

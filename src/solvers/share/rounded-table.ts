@@ -1,4 +1,5 @@
 import { assert } from '../../base/assert.ts';
+import { sum } from '../../base/sum.ts';
 import { nearestShares } from './nearest-shares.ts';
 import { pricedStart } from './priced-start.ts';
 
@@ -274,8 +275,4 @@ function flat(table: readonly (readonly number[])[], columns: number): Float64Ar
 /** A number at a place that exists; typed arrays give `undefined` only past their end. */
 function read(values: Float64Array | Int32Array, at: number): number {
   return values[at] ?? 0;
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js';
 import { assert } from '../../base/assert.ts';
+import { sum } from '../../base/sum.ts';
 import { nearestShares, type Targets } from './nearest-shares.ts';
 import { type RoundedTable, roundedTable } from './rounded-table.ts';
 
@@ -233,10 +234,4 @@ function targetsOf(targets: readonly Fraction[]): Targets {
       return first > second ? 1 : first < second ? -1 : 0;
     },
   };
-}
-
-function sum(values: readonly number[]): number {
-  let total = 0;
-  for (const value of values) total += value;
-  return total;
 }

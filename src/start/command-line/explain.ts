@@ -10,6 +10,7 @@ import type { Command } from './command.ts';
 import { BOOK_HELP, bookOptions, openBook } from './open-book.ts';
 import { type Outlet, writeJson } from './outlet.ts';
 import type { Arguments } from './read-arguments.ts';
+import { standardInput } from './standard-input.ts';
 import { Stop } from './stop.ts';
 
 export const explain: Command = {
@@ -55,9 +56,7 @@ async function readSaid(given: Arguments, outlet: Outlet): Promise<unknown> {
   if (given.positionals[0] === '-') {
     throw new Stop('BOOK: said "-", wanted a file: standard input holds what was seen');
   }
-  const decoder = new TextDecoder();
-  let text = '';
-  for await (const bytes of outlet.input) text += decoder.decode(bytes, { stream: true });
+  const text = await standardInput(outlet);
   if (text.trim() === '') throw new Stop(`standard input: is empty, wanted ${WANTED}`);
   let said: unknown;
   try {

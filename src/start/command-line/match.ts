@@ -1,11 +1,10 @@
 import { readFileSync } from 'node:fs';
-import type { BankColumns } from '../../intake/bank/csv-columns.ts';
+import type { Outcome } from '../../base/outcome.ts';
 import { readBankColumns } from '../../intake/bank/read-bank-columns.ts';
 import { readBankFile } from '../../intake/bank/read-bank-file.ts';
-import { findingLine, shortSaid } from '../../intake/finding.ts';
+import { type Finding, findingLine, shortSaid } from '../../intake/finding.ts';
 import { readSupplierColumns } from '../../intake/supplier/read-supplier-columns.ts';
 import { readSupplierFile } from '../../intake/supplier/read-supplier-file.ts';
-import type { SupplierColumns } from '../../intake/supplier/supplier-columns.ts';
 import { type DayOrder, dayOrders } from '../../intake/table/day-cell.ts';
 import type { FileRefusal } from '../../intake/table/file-refusal.ts';
 import { fileText } from '../../intake/table/file-text.ts';
@@ -79,7 +78,7 @@ async function answerBank(
   path: string,
   days: DayOrder | undefined,
 ): Promise<number> {
-  const columns = bankColumns(given);
+  const columns = columnsOf(given, readBankColumns);
   const { ledger } = await openBook(given, outlet);
   const file = readBankFile(fileText(bytesOf(path)), currencyOf(ledger), { columns, days });
   if (!file.ok) throw new Stop(refusalLine(file.refusal, path));
@@ -95,7 +94,7 @@ async function answerSupplier(
   path: string,
   days: DayOrder | undefined,
 ): Promise<number> {
-  const columns = supplierColumns(given);
+  const columns = columnsOf(given, readSupplierColumns);
   const { ledger } = await openBook(given, outlet);
   const said = { columns, days };
   const file = await readSupplierFile(bytesOf(path), currencyOf(ledger), ledger.setup, said);
@@ -120,20 +119,13 @@ function daysOf(given: Arguments): DayOrder | undefined {
   throw new Stop(`--days: said ${shortSaid(said)}, wanted ${dayOrders.join(', ')}`);
 }
 
-function bankColumns(given: Arguments): BankColumns | undefined {
+/** The saved columns that `--columns` names, read as one of the two kinds of file has them. */
+function columnsOf<C>(given: Arguments, read: (text: string) => Outcome<C, Finding>) {
   const path = given.get('columns');
   if (path === undefined) return undefined;
-  const read = readBankColumns(fileText(bytesOf(path)));
-  if (!read.ok) throw new Stop(findingLine(read.refusal, path));
-  return read.value;
-}
-
-function supplierColumns(given: Arguments): SupplierColumns | undefined {
-  const path = given.get('columns');
-  if (path === undefined) return undefined;
-  const read = readSupplierColumns(fileText(bytesOf(path)));
-  if (!read.ok) throw new Stop(findingLine(read.refusal, path));
-  return read.value;
+  const columns = read(fileText(bytesOf(path)));
+  if (!columns.ok) throw new Stop(findingLine(columns.refusal, path));
+  return columns.value;
 }
 
 function currencyOf(ledger: Ledger): string {
