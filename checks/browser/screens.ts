@@ -18,6 +18,7 @@ export const TASK_PATHS = [
   '/count',
   '/set-up',
   '/set-up/season',
+  '/set-up/banking',
   '/set-up/paste',
   '/set-up/families',
   '/set-up/sellers',

@@ -31,6 +31,7 @@ export const setupForms: Readonly<Record<SetupKind, KindForm>> = {
           { field: 'deadline', label: 'Id', as: 'id' },
           { field: 'name', label: 'What is due', as: 'text' },
           { field: 'date', label: 'Day', as: 'day' },
+          { field: 'announced', label: 'Debit announced', as: 'money', optional: true },
         ],
       },
     ],

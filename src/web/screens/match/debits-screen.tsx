@@ -42,8 +42,9 @@ export function DebitsScreen() {
         <Morning key={morning.deadline} morning={morning} />
       ))}
       <p class="soft">
-        Days without banks are weekends and the season’s list of holidays. How long cheques and card
-        payouts are not safe is common practice; ask your bank. Go to the bank in twos.
+        Amounts that are announced stand with the <a href="/set-up/season">season’s deadlines</a>.
+        Days without banks, and how long cheques and card payouts are not safe, are{' '}
+        <a href="/set-up/banking">the bank’s days</a>; ask your bank. Go to the bank in twos.
       </p>
     </Page>
   );

@@ -4,6 +4,8 @@ import type { RecordOf } from '../../../records/record.ts';
 import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
 import { contentOf } from '../../undo.ts';
+import { Money } from '../../parts/figures.tsx';
+import { moneyToType } from '../../parts/typed.ts';
 import { EditableList } from './editable-list.tsx';
 import { type FieldSpec, FieldsForm } from './fields-form.tsx';
 import { Reading, replacing } from './reading.ts';
@@ -105,21 +107,43 @@ function Deadlines({ season }: { readonly season: RecordOf<'season'> }) {
         columns: [
           { head: 'Day', cell: (row) => dayText(row.date) },
           { head: 'What is due', cell: (row) => row.name },
+          {
+            head: 'Debit announced',
+            number: true,
+            cell: ({ announced }) => announced !== undefined && <Money minor={announced} plain />,
+          },
         ],
         keyOf: (row) => row.deadline,
         nameOf: (row) => row.name,
         fields: [
           { name: 'name', label: 'What is due', kind: 'text' },
           { name: 'date', label: 'Day', kind: 'day' },
+          {
+            name: 'announced',
+            label: 'Amount that the supplier said it will take',
+            kind: 'money',
+            optional: true,
+            hint: 'Only for the day of a debit.',
+          },
         ],
-        start: (row) => ({ name: row?.name ?? '', date: row?.date ?? '' }),
+        start: (row) => ({
+          name: row?.name ?? '',
+          date: row?.date ?? '',
+          announced:
+            row?.announced === undefined ? '' : moneyToType(row.announced, season.currency),
+        }),
         read: (values, row) => {
           const reading = new Reading(values);
           const name = reading.text('name', 'Write what is due.');
           const date = reading.day('date');
           const taken = new Set(deadlines.map(({ deadline }) => deadline));
           const deadline = row?.deadline ?? freeId(name, 'deadline', taken);
-          return reading.done(withDeadlines([...others(row), { ...row, deadline, name, date }]));
+          const said = reading.optional('announced') !== '';
+          const announced = said ? reading.money('announced', season.currency) : undefined;
+          const { announced: _before, ...kept } = row ?? {};
+          const amount = announced === undefined ? {} : { announced };
+          const now = { ...kept, deadline, name, date, ...amount };
+          return reading.done(withDeadlines([...others(row), now]));
         },
         remove: (row) => [withDeadlines(others(row))],
       }}

@@ -4,6 +4,7 @@ import type { ComponentType } from 'preact';
 import { ClosedNotice } from '../../parts/closed-season.tsx';
 import { Page } from '../../parts/page.tsx';
 import type { ScreenProps } from '../../routes.ts';
+import { BankingPart } from './banking-part.tsx';
 import { FamiliesPart } from './families-part.tsx';
 import { HoldsPart } from './holds-part.tsx';
 import { HostsPart, NeighboursPart } from './names-part.tsx';
@@ -17,6 +18,7 @@ import { StallsPart } from './stalls-part.tsx';
 
 const PARTS: Readonly<Record<string, readonly [title: string, part: ComponentType]>> = {
   season: ['Season and deadlines', SeasonPart],
+  banking: ['The bank’s days', BankingPart],
   paste: ['Paste a seller list', PasteSellers],
   families: ['Families', FamiliesPart],
   sellers: ['Sellers', SellersPart],

@@ -20,6 +20,11 @@ export function SetUpScreen() {
         : `${season.name}, ${season.currency}, ${dayText(season.starts)} to ` +
           `${dayText(season.ends)}, ${season.deadlines?.length ?? 0} deadlines`,
     ],
+    [
+      '/set-up/banking',
+      'The bank’s days',
+      season?.banking === undefined ? 'common practice' : 'as your bank has them',
+    ],
     ['/set-up/paste', 'Paste a seller list', 'from a spreadsheet, with a preview'],
     ['/set-up/families', 'Families', `${setup.families.size}`],
     ['/set-up/sellers', 'Sellers', `${active} active of ${setup.sellers.size}`],
