@@ -214,6 +214,22 @@ describe('money', () => {
     });
   });
 
+  it('raises it too where a deadline announced it, before that the account was too low', () => {
+    const debit = movement('debit', { cents: 27_000, date: '2027-03-02' });
+    const season = setting('season', {
+      name: 'Spring 2027',
+      currency: 'USD',
+      starts: '2027-02-01',
+      ends: '2027-04-18',
+      deadlines: [{ deadline: 'first', name: 'First', date: '2027-03-01', announced: 26_000 }],
+    });
+    expect(item([season, delivery, toAda, debit], `debit:${debit.id}`)).toMatchObject({
+      state: 'open',
+      left: { supplier: 1000 },
+      cause: { kind: 'debit_not_as_announced', taken: 27_000, announced: 26_000 },
+    });
+  });
+
   it('tells the supplier’s due from proceeds to come', () => {
     const proceeds = setting('proceeds', {
       basis: 'average',

@@ -1,16 +1,18 @@
+import { attention } from '../../../questions/attention.ts';
 import type { ClosingItem } from '../../../questions/closing/closing-item.ts';
-import { closingList } from '../../../questions/closing-list.ts';
 import { closingWords } from '../../../statements/closing-words.ts';
+import { moneyText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
+import { whyItem } from '../../why-address.ts';
 import { leftInShort } from '../closing/left-in-short.ts';
 
 const SHOWN = 8;
 
-/** What needs attention: the open items of the closing list that come first. */
+/** What needs attention, by day and by the money that hangs on it. */
 export function Attention() {
   const book = useBook();
   const { ledger } = book;
-  const open = closingList(ledger, book.workingDay()).items.filter((item) => item.state === 'open');
+  const open = attention(ledger, book.workingDay());
   return (
     <section class="attention" aria-labelledby="attention-head">
       <h2 class="column-head" id="attention-head">
@@ -20,13 +22,19 @@ export function Attention() {
         <p class="none">✓ Nothing is open.</p>
       ) : (
         <ul class="attention-items">
-          {open.slice(0, SHOWN).map((item) => {
+          {open.slice(0, SHOWN).map(({ item, short }) => {
             const words = closingWords(item, ledger, book.workingDay());
+            const missing = short ? `${moneyText(short, book.currency)} missing that morning` : '';
+            const why = whyItem(item);
             return (
               <li key={item.item}>
-                <a href={attentionLink(item.item, item.records)}>{words.title}</a>
-                <Left item={item} words={words.left} />
-                <span class="attention-next">{words.next}</span>
+                <a href={short === undefined ? linkOf(item.item, item.records) : '/match/debits'}>
+                  {words.title}
+                </a>
+                <Left item={item} words={missing || words.left} />
+                <span class="attention-next">
+                  {words.next} {why && <a href={why}>Why?</a>}
+                </span>
               </li>
             );
           })}
@@ -60,10 +68,11 @@ function Left({ item, words }: { readonly item: ClosingItem; readonly words: str
 }
 
 /** Where an item is worked on: an account's own list, the stall, or its first record. */
-function attentionLink(item: string, records: readonly string[]): string {
+function linkOf(item: string, records: readonly string[]): string {
   if (item.startsWith('owed:')) return `/accounts/money/${item}`;
   if (item.startsWith('stall:')) return `/stalls/${item.slice('stall:'.length)}`;
   if (item.startsWith('pool:')) return `/pools/${item.slice('pool:'.length)}`;
+  if (item.startsWith('deadline:')) return '/closing';
   if (item === 'stockroom-counted') return '/count';
   if (item === 'stockroom' || item === 'cashbox' || item === 'cards' || item === 'supplier') {
     return `/places/${item}`;
