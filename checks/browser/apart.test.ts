@@ -2,6 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, expect, test } from 'vitest';
+import { allSent } from './all-sent.ts';
 import {
   Phone,
   StoppableServer,
@@ -33,7 +34,6 @@ function newPhone(): Phone {
 
 const heading = (page: Page, name: string | RegExp) =>
   page.getByRole('heading', { level: 1, name }).waitFor();
-const allSent = (page: Page) => page.locator('.phone-line').waitFor({ state: 'detached' });
 
 async function editFirstDeposit(page: Page, id: string, amount: string): Promise<void> {
   await page.goto(new URL(`/records/${id}/edit`, page.url()).href);

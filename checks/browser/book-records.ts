@@ -1,10 +1,12 @@
 import type { BookRecord, Kind, RecordOf } from '../../src/records/record.ts';
+import { allSent } from './all-sent.ts';
 import { BOOK, type OpenedApp } from './harness.ts';
 
 const RECORDS = `/api/books/${BOOK.group}/${BOOK.season}/records`;
 
-/** The records of one kind that the server has for good, in the order they arrived. */
+/** The records of one kind that the server has once all is sent, in the order they arrived. */
 export async function recordsOf<K extends Kind>(app: OpenedApp, kind: K): Promise<RecordOf<K>[]> {
+  await allSent(app.page);
   const answer = (await app.api('GET', `${RECORDS}?after=0`)) as {
     records: { record: BookRecord }[];
   };

@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process';
 import type { Page } from 'playwright-core';
 import { afterEach, expect, test } from 'vitest';
 import { payment } from '../../src/journal/test-payments.ts';
+import { allSent } from './all-sent.ts';
 import {
   Phone,
   StoppableServer,
@@ -100,7 +101,7 @@ test('a phone killed in the middle of a save has all that it called saved', asyn
   }
   await server.start();
   page = await signInAndKeep(phone, server);
-  await page.locator('.phone-line').waitFor({ state: 'detached' });
+  await allSent(page);
   const fees = await serverFees(page);
   expect(fees.filter((cents) => told.includes(cents))).toEqual(told);
   expect(new Set(fees).size).toBe(fees.length);

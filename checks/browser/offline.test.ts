@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { allSent } from './all-sent.ts';
 import {
   Phone,
   StoppableServer,
@@ -65,7 +66,7 @@ test('what is written without the server is sent once it is back, once', async (
   await page.goto(`${server.origin}/phone`);
   await page.getByText('Open the address that Cratebook printed').waitFor();
   page = await signInAndKeep(phone, server);
-  await phoneLine().waitFor({ state: 'detached' });
+  await allSent(page);
   expect((await serverFees(page)).filter((cents) => [350, 450].includes(cents))).toEqual([
     350, 450,
   ]);

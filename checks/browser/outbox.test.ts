@@ -1,4 +1,5 @@
 import { afterEach, expect, test } from 'vitest';
+import { allSent } from './all-sent.ts';
 import { axeFindings, type OpenedApp, openApp, press, reflowAt320 } from './harness.ts';
 import { serverFees } from './offline-app.ts';
 
@@ -84,5 +85,6 @@ test('what the server refuses later stays with its reason until somebody decides
   await app.page.unroute('**/records');
   await press(app.page, 'Send again');
   await app.page.getByText(why).waitFor({ state: 'detached' });
+  await allSent(app.page);
   expect((await serverFees(app.page)).filter((cents) => cents === 325)).toEqual([325]);
 });

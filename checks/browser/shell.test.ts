@@ -1,4 +1,5 @@
 import { afterEach, expect, test } from 'vitest';
+import { allSent } from './all-sent.ts';
 import { BOOK, type OpenedApp, type OpenOptions, openApp, PHONE, press, WIDE } from './harness.ts';
 
 /** What a volunteer does in the app's frame: begin, record, look, edit, take back, find. */
@@ -20,6 +21,7 @@ afterEach(async () => {
 const RECORDS = `/api/books/${BOOK.group}/${BOOK.season}/records?after=0`;
 
 async function records(app: OpenedApp): Promise<Record<string, unknown>[]> {
+  await allSent(app.page);
   const answer = (await app.api('GET', RECORDS)) as {
     records: { record: Record<string, unknown> }[];
   };
