@@ -1,0 +1,42 @@
+/**
+ * Messages that are made in English, far from any screen (refusals, findings), in another language:
+ * the message is held against the known templates, and what stood in their places is put into the
+ * translation, itself translated where it is known. What fits no template stays as it came.
+ */
+export function toldIn(templates: Readonly<Record<string, string>>): (english: string) => string {
+  let patterns: readonly (readonly [RegExp, string])[] | undefined;
+  const tell = (english: string): string => {
+    const exact = templates[english];
+    if (exact !== undefined) return exact;
+    patterns ??= Object.entries(templates).filter(hasPlaces).sort(byFixedText).map(asPattern);
+    for (const [pattern, translated] of patterns) {
+      const found = pattern.exec(english);
+      if (found !== null) {
+        return translated.replace(/\{(\d+)\}/g, (_, at: string) =>
+          tell(found.groups?.[`p${at}`] ?? ''),
+        );
+      }
+    }
+    return english;
+  };
+  return tell;
+}
+
+type Row = readonly [template: string, translated: string];
+
+const hasPlaces = ([template]: Row): boolean => template.includes('{');
+
+/** The template with the most text of its own first: it is the one that was meant. */
+function byFixedText([a]: Row, [b]: Row): number {
+  return fixedText(b).length - fixedText(a).length || (a < b ? -1 : 1);
+}
+
+function fixedText(template: string): string {
+  return template.replace(/\{\d+\}/g, '');
+}
+
+function asPattern([template, translated]: Row): readonly [RegExp, string] {
+  const escaped = template.replace(/[.*+?^$()|[\]\\]/g, '\\$&');
+  const source = escaped.replace(/\{(\d+)\}/g, (_, at: string) => `(?<p${at}>.+?)`);
+  return [new RegExp(`^${source}$`, 'su'), translated];
+}
