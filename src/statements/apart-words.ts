@@ -16,6 +16,8 @@ export function apartWords({ ledger, account, before, after }: AmountApart, curr
   const by = account === 'supplier' && ledger === 'money' ? before - after : after - before;
   const size = Math.abs(by);
   const amount = ledger === 'money' ? moneyText(size, currency) : unitsText(size);
+  // Short and over is negative where there is money over.
+  if (account === 'overshort') return `${amount} ${by < 0 ? 'short' : 'over'}`;
   const isHeld = (ledger === 'stock' && account === 'stockroom') || account === 'cashbox';
   if (isHeld) return `${amount} ${by < 0 ? 'short' : 'over'}`;
   return `${amount} ${by < 0 ? 'less' : 'more'} than in the book`;

@@ -1,11 +1,15 @@
 import { expect, it } from 'vitest';
 import { testBook } from '../ledger/test-book.ts';
 import type { ClosingItem } from '../questions/closing/closing-item.ts';
-import { seenPlaceOf, whyFamily, whyItem } from './why-address.ts';
+import { seenPlaceOf, whyFamily, whyItem, whyStall } from './why-address.ts';
 
 it('asks about every seller of a family', () => {
   const { setup } = testBook({}, ['ada', 'ben']).ledger([]);
   expect(whyFamily(setup, 'home')).toBe('/why?about=seller%3Aada&about=seller%3Aben');
+});
+
+it('asks about a stall as if its money agreed', () => {
+  expect(whyStall('quay')).toBe('/why?about=stall:quay&stall:quay=0');
 });
 
 it('knows which accounts somebody can look at', () => {

@@ -11,6 +11,11 @@ export function whyCount(count: string): string {
   return `/why?count=${count}`;
 }
 
+/** A stall whose money is not what it sold for. */
+export function whyStall(stall: string): string {
+  return `/why?about=stall:${stall}&stall:${stall}=0`;
+}
+
 /** All sellers of a family. */
 export function whyFamily(setup: Setup, family: string): string {
   const sellers = [...setup.sellers.values()].filter((seller) => seller.family === family);
@@ -32,6 +37,10 @@ export function whyItem(item: ClosingItem): string | undefined {
   switch (item.cause?.kind) {
     case 'count_differs':
       return whyCount(item.records.at(-1) ?? '');
+    case 'account_too_low':
+      return whyAddress(['bank']);
+    case 'settled_twice':
+      return whyStall(item.item.slice('stall:'.length));
     case 'more_out_than_in':
       return whyAddress(['stockroom']);
     case 'family_in_credit':

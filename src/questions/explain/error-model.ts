@@ -18,6 +18,7 @@ export type Sort =
   | DigitSlip
   | 'cases-for-singles'
   | 'miscounted'
+  | 'cash-miscounted'
   | 'line-left-out'
   | 'line-too-many'
   | 'lines-swapped'
@@ -63,6 +64,7 @@ export const errorModel: Readonly<Record<Sort, Rate>> = Object.freeze({
   'teen-for-ten': { rate: 0.0001, per: 'number', source: ENTRY + VERHOEFF },
   'cases-for-singles': { rate: 0.003, per: 'number', source: ASSUMED },
   miscounted: { rate: 0.004, per: 'line', source: PICKING },
+  'cash-miscounted': { rate: 0.01, per: 'record', source: ASSUMED },
   'line-left-out': { rate: 0.002, per: 'record', source: ASSUMED },
   'line-too-many': { rate: 0.0005, per: 'line', source: ASSUMED },
   'lines-swapped': { rate: 0.001, per: 'record', source: ASSUMED },

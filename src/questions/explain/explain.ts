@@ -16,7 +16,7 @@ import { missingMoney } from './missing-money.ts';
 import { differenceOf, type ObservedAccount } from './observation.ts';
 import { otherwise } from './otherwise.ts';
 import { Situation } from './situation.ts';
-import { TakingParts, TakingWhole } from './taking.ts';
+import { TakingOfStalls, TakingParts, TakingWhole } from './taking.ts';
 import { tooMany } from './too-many.ts';
 import { wrongNames } from './wrong-names.ts';
 import { wrongNumbers } from './wrong-numbers.ts';
@@ -48,6 +48,8 @@ export interface ExplainOptions {
   readonly day?: string | undefined;
   /** How many mistakes at once are looked for, at most. */
   readonly mistakesMax?: 1 | 2 | 3;
+  /** Where what is short and over was looked at: the stalls of which it was, alone. */
+  readonly stalls?: readonly string[];
 }
 
 const LISTED_MAX = 10;
@@ -72,7 +74,7 @@ export function explain(
   const difference = differenceOf(observed, balances);
   const situation = new Situation(ledger, observed, day);
   if (situation.agrees) return { difference, explanations: [], unexplained: false };
-  const search = new Search(situation);
+  const search = new Search(situation, options.stalls ?? []);
   const check = new MendCheck(ledger, observed, day);
   const explanations = explanationsOf(search, otherwise(situation), check, mistakesMax);
   const unexplained = !explanations.some(({ mistakes }) => mistakes.length === 1);
@@ -125,9 +127,11 @@ class Search {
   readonly #index = new GapIndex<Hypothesis>();
   readonly #weighed = new Map<number, readonly Weighed[]>();
   readonly #chances = new Map<number, number>();
+  readonly #stalls: readonly string[];
 
-  constructor(situation: Situation) {
+  constructor(situation: Situation, stalls: readonly string[]) {
     this.#situation = situation;
+    this.#stalls = stalls;
     this.#habits = new Habits(situation.ledger, situation.entries);
     this.evidence = new Evidence(situation, this.#habits);
   }
@@ -156,8 +160,10 @@ class Search {
     return new TakingParts(this.#index, this.#situation);
   }
 
-  #collect(taking: Taking): void {
+  #collect(into: Taking): void {
     const situation = this.#situation;
+    const stalls = this.#stalls;
+    const taking = stalls.length === 0 ? into : new TakingOfStalls(into, situation, stalls);
     wrongNumbers(situation, taking);
     wrongNames(situation, taking);
     wrongWays(situation, taking);

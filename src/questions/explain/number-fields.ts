@@ -77,7 +77,7 @@ function stallFields(record: RecordOf<'stall-close'>): NumberField[] {
     { part: 'float', value: record.float },
     { part: 'cards', value: record.cards },
     { part: 'cheques', value: record.cheques },
-    ...moneyField('paidout', record.paidout),
+    { part: 'paidout', value: record.paidout ?? 0 },
   ];
 }
 
@@ -130,5 +130,6 @@ export function withoutNumbers(record: MovementRecord): MovementRecord {
     if (part in blank) blank[part] = 0;
   }
   if ('proceeds' in blank) blank.proceeds = 0;
+  if (record.kind === 'stall-close') blank.paidout = 0;
   return asMovement(blank);
 }

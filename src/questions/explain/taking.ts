@@ -69,6 +69,44 @@ export class TakingParts implements Taking {
   }
 }
 
+/**
+ * Lets through what explains the difference of certain stalls: only their own settlings can move
+ * what is short and over there; what moves other balances is let be.
+ */
+export class TakingOfStalls implements Taking {
+  readonly isWhole: boolean;
+  readonly #into: Taking;
+  readonly #stalls: readonly string[];
+  readonly #place: number | undefined;
+
+  constructor(into: Taking, situation: Situation, stalls: readonly string[]) {
+    this.isWhole = into.isWhole;
+    this.#into = into;
+    this.#stalls = stalls;
+    this.#place = situation.effects.places.numberOf('money', 'overshort', '');
+  }
+
+  timesOf(effect: Effect): number | undefined {
+    return this.#into.timesOf(effect);
+  }
+
+  fits(effect: Effect, times: number): boolean {
+    return this.#into.fits(effect, times);
+  }
+
+  take(effect: Effect, times: number, hypothesis: Hypothesis): void {
+    const { record, adds } = hypothesis;
+    const about = adds ?? record;
+    // Without its settling a stall differs by nothing, which explains nothing.
+    const isOwn =
+      about?.kind === 'stall-close' &&
+      this.#stalls.includes(about.stall) &&
+      hypothesis.sort !== 'not-ours';
+    if (!isOwn && this.#place !== undefined && effect.places.includes(this.#place)) return;
+    this.#into.take(effect, times, hypothesis);
+  }
+}
+
 /** True where a record, as it stands, cannot be what is wrong, or a part of it. */
 export function isPassedOver(
   situation: Situation,

@@ -1,5 +1,6 @@
 import type { MovementRecord } from '../../records/record.ts';
 import { type Truth, truthsBehind } from '../../solvers/gap/keyed-number.ts';
+import { denominations } from '../denominations.ts';
 import { errorModel } from './error-model.ts';
 import type { Taking } from './hypothesis.ts';
 import { type NumberField, numberFields, withNumber } from './number-fields.ts';
@@ -92,7 +93,7 @@ function moneyNumber(
   if (record.kind === 'debit' && record.announced !== undefined) {
     if (record.announced !== record.cents) on('not-as-announced', 1, record.announced);
   }
-  if (record.kind === 'stall-close') stallMoney(record, field, on);
+  if (record.kind === 'stall-close') stallMoney(situation, record, field, on);
   if (!FREE_AMOUNTS.has(record.kind)) return;
   for (const by of stepsTo(situation, record, field)) {
     if (field.value + by > 0) on('other-amount', 1, field.value + by);
@@ -101,11 +102,13 @@ function moneyNumber(
 
 /** The float was forgotten, or the cash does not follow from its tally. */
 function stallMoney(
+  situation: Situation,
   record: MovementRecord & { kind: 'stall-close' },
   field: NumberField,
   on: On,
 ): void {
   if (field.part !== 'cash') return;
+  cashMiscounted(situation, field, on);
   if (record.float > 0) {
     on('float-left-in', 0.5, record.cash + record.float);
     if (record.cash > record.float) on('float-left-in', 0.5, record.cash - record.float);
@@ -115,11 +118,23 @@ function stallMoney(
   if (record.tally !== undefined && tallied !== record.cash) on('number-left-out', 100, tallied);
 }
 
+/** One or two of a note or coin were counted too many or too few. */
+function cashMiscounted(situation: Situation, { value }: NumberField, on: On): void {
+  const all = denominations(situation.ledger.setup.season?.currency ?? '');
+  for (const worth of all) {
+    for (const [by, share] of MISCOUNTS) {
+      const to = value + by * worth;
+      if (to > 0) on('cash-miscounted', share / all.length, to);
+    }
+  }
+}
+
 const MAY_BE_FORGOTTEN: ReadonlySet<string> = new Set([
   'cash',
   'cards',
   'cheques',
   'float',
+  'paidout',
   'back',
   'damaged',
   'fee',
@@ -160,7 +175,7 @@ const WITH_LINES: ReadonlySet<string> = new Set([
 function linesLeftOut(situation: Situation, record: MovementRecord, taking: Taking): void {
   const parts = record.kind === 'stall-close' ? ['back', 'out', 'damaged'] : ['lines'];
   if (record.kind !== 'stall-close' && !WITH_LINES.has(record.kind)) return;
-  for (const product of situation.hotProducts) {
+  for (const product of productsLeftOut(situation, record)) {
     for (const part of parts) {
       const held: unknown = Reflect.get(Reflect.get(record, part) ?? {}, product);
       if (held !== undefined) continue;
@@ -174,6 +189,14 @@ function linesLeftOut(situation: Situation, record: MovementRecord, taking: Taki
       }
     }
   }
+}
+
+/** Products that differ; where a stall's money does, also those that it took along. */
+function productsLeftOut(situation: Situation, record: MovementRecord): Iterable<string> {
+  if (record.kind !== 'stall-close' || !situation.isOff('money', 'overshort')) {
+    return situation.hotProducts;
+  }
+  return new Set([...situation.hotProducts, ...Object.keys(record.out)]);
 }
 
 /** The numbers of two lines stand in each other's place. */
