@@ -50,10 +50,10 @@ export function countDifference(ledger: Ledger, count: RecordOf<'count'>): Count
   };
 }
 
-/** The counts that stand, the last one first. */
+/** The counts of the stockroom that stand, the last one first; sheets of stalls are none. */
 export function countsLastFirst(ledger: Ledger): RecordOf<'count'>[] {
   const counts = ledger.movements().filter((movement) => movement.kind === 'count');
-  return counts.reverse();
+  return counts.filter(({ sheet }) => sheet === undefined).reverse();
 }
 
 function countedProduct(

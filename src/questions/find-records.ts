@@ -86,6 +86,7 @@ function isOfFamily(ledger: Ledger, record: BookRecord, family: string): boolean
 function isAtPlace(ledger: Ledger, record: BookRecord, place: PlaceId): boolean {
   if (!isMovement(record)) return false;
   const { stock, money } = accountsOf(place);
+  if (record.kind === 'count' && record.sheet !== undefined) return place === 'stalls';
   // A count moves nothing and still belongs to the stockroom, an order to the families.
   if (record.kind === 'count' || record.kind === 'exchange') return place === 'stockroom';
   if (record.kind === 'order') return place === 'families';

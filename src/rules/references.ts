@@ -42,6 +42,10 @@ export function eachNamed(record: BookRecord, on: OnNamed): void {
     case 'refund':
       on('seller', record.seller, 'seller', false);
       return;
+    case 'count':
+      if (record.sheet !== undefined) on('stall', record.sheet.stall, 'sheet.stall', false);
+      products(record.lines, 'lines', on);
+      return;
     case 'stall-close':
       on('stall', record.stall, 'stall', false);
       products(record.out, 'out', on);

@@ -185,8 +185,11 @@ const sentences: { readonly [K in Kind]: Say<K> } = {
         `had still to pay: ${r.reason}`,
   found: (r, tell) => `Found in the stockroom: ${tell.priced(r.lines)}: ${r.reason}`,
   count: (r, tell) =>
-    `Count of the stockroom: ${tell.units(r.lines)}` +
-    `${r.counters ? `, by ${r.counters.join(' and ')}` : ''}`,
+    r.sheet !== undefined
+      ? `Stall sheet, ${stallName(tell.setup, r.sheet.stall)}: ` +
+        `${unitsText(r.sheet.entries.length)} lines`
+      : `Count of the stockroom: ${tell.units(r.lines)}` +
+        `${r.counters ? `, by ${r.counters.join(' and ')}` : ''}`,
   settle: (r, tell) => `Proceeds credited by the supplier: ${tell.money(r.proceeds)}`,
   void: (r, tell) => {
     const back = tell.removedBy(r.voids);
