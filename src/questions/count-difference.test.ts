@@ -11,7 +11,7 @@ describe('a count against the book', () => {
     const count = book.movement('count', { lines: { honey: 22, jam: 14 } });
     const answer = countDifference(book.ledger([delivery, count]), count);
     expect(answer.agrees).toBe(false);
-    expect([answer.short, answer.over]).toEqual([2, 2]);
+    expect([answer.short, answer.over, answer.most]).toEqual([2, 2, 2]);
     expect(answer.products.map((one) => [one.product, one.state, one.difference])).toEqual([
       ['honey', 'short', -2],
       ['jam', 'over', 2],
@@ -22,6 +22,7 @@ describe('a count against the book', () => {
     const part = book.movement('count', { lines: { honey: 24 } });
     const answer = countDifference(book.ledger([delivery, part]), part);
     expect(answer.products.map((one) => one.state)).toEqual(['agrees', 'not-counted']);
+    expect(answer.most).toBe(0);
     expect(answer.agrees).toBe(false);
     const whole = book.movement('count', { lines: { honey: 24, jam: 12, tea: 0 } });
     expect(countDifference(book.ledger([delivery, whole]), whole).agrees).toBe(true);

@@ -24,6 +24,8 @@ export interface CountDifference {
   /** Units short and units over, each added up by itself. */
   readonly short: number;
   readonly over: number;
+  /** Units of the largest difference, short or over, of a product that was counted. */
+  readonly most: number;
   readonly movedAfter: readonly string[];
 }
 
@@ -46,6 +48,7 @@ export function countDifference(ledger: Ledger, count: RecordOf<'count'>): Count
     agrees: products.every((product) => product.state === 'agrees'),
     short: sumOf(products, 'short'),
     over: sumOf(products, 'over'),
+    most: Math.max(0, ...products.map(sizeOf)),
     movedAfter: movedAfter.map(({ id }) => id),
   };
 }
@@ -72,6 +75,10 @@ function countedProduct(
           ? 'short'
           : 'over';
   return { product, counted, book, difference, state, movedAfter };
+}
+
+function sizeOf({ state, difference }: CountedProduct): number {
+  return state === 'not-counted' ? 0 : Math.abs(difference);
 }
 
 function sumOf(products: readonly CountedProduct[], state: 'short' | 'over'): number {

@@ -12,6 +12,8 @@ export interface MoneyWeek extends CalendarWeek {
   readonly debited: number;
   /** Went out otherwise: fees, cheques that came back. */
   readonly otherOut: number;
+  /** Debits and the rest together. */
+  readonly paidOut: number;
   /** By the book when the week ends; below 0 where it is overdrawn. */
   readonly atEnd: number;
   /** What debits still to come will take in this week. */
@@ -46,12 +48,15 @@ export function moneyInAndOut(ledger: Ledger, today: string): MoneyInAndOut {
     const debits = within.filter((line) => isDebit(ledger, line)).map(({ amount }) => amount);
     const others = within.filter((line) => !isDebit(ledger, line)).map(({ amount }) => amount);
     const toCome = toComeIn.get(week.from) ?? [];
+    const debited = 0 - sum(debits);
+    const otherOut = 0 - sum(others.filter((amount) => amount < 0));
     atEnd += sum(debits) + sum(others);
     return {
       ...week,
       paidIn: sum(others.filter((amount) => amount > 0)),
-      debited: 0 - sum(debits),
-      otherOut: 0 - sum(others.filter((amount) => amount < 0)),
+      debited,
+      otherOut,
+      paidOut: debited + otherOut,
       atEnd,
       announced: sum(toCome.map(({ takes }) => takes)),
     };

@@ -41,7 +41,7 @@ it('tells short and over apart and never sets one stall off against another', ()
     [later.id, -200],
     [even.id, 0],
   ]);
-  expect(answer).toMatchObject({ agreeing: 1, short: 200, over: 250 });
+  expect(answer).toMatchObject({ agreeing: 1, short: 200, over: 250, most: 250 });
   // The differences are what the postings took as short or over.
   expect(ledger.balances.moneyOf('overshort')).toBe(answer.short - answer.over);
 });
@@ -52,5 +52,6 @@ it('of no settled stall there is none', () => {
     agreeing: 0,
     short: 0,
     over: 0,
+    most: 0,
   });
 });

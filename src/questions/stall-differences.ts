@@ -20,6 +20,8 @@ export interface StallDifferences {
   /** Minor units short and over, each added up by itself: one stall is never set off by another. */
   readonly short: number;
   readonly over: number;
+  /** Minor units of the largest difference, short or over. */
+  readonly most: number;
 }
 
 /** Every settled stall with its difference. @param today `YYYY-MM-DD` */
@@ -39,5 +41,6 @@ export function stallDifferences(ledger: Ledger, today: string): StallDifference
     agreeing: differences.filter((each) => each === 0).length,
     short: 0 - sum(differences.filter((each) => each < 0)),
     over: sum(differences.filter((each) => each > 0)),
+    most: Math.max(0, ...differences.map(Math.abs)),
   };
 }

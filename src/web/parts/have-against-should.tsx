@@ -1,5 +1,7 @@
+import '../styles/pictures.css';
 import { moneyText } from '../../statements/money-text.ts';
 import { useBook } from '../book.ts';
+import { DifferenceStrip } from './difference-strip.tsx';
 import { Difference } from './figures.tsx';
 
 /**
@@ -33,7 +35,7 @@ export function HaveAgainstShould(props: {
           <dd>
             <Difference amount={difference} of="money" />
           </dd>
-          <Strip difference={difference} of={most} />
+          <DifferenceStrip difference={difference} of={most} />
         </div>
       </dl>
     </div>
@@ -48,26 +50,6 @@ function Bar(props: { readonly part: number; readonly of: number; readonly look:
     <svg class="bar" viewBox={`0 0 ${WIDTH} 12`} preserveAspectRatio="none" aria-hidden="true">
       <rect class="bar-track" x="0" y="0" width={WIDTH} height="12" />
       <rect class={props.look} x="0" y="0" width={width} height="12" />
-    </svg>
-  );
-}
-
-/** Short runs to the left of zero, over to the right; a small difference still shows. */
-function Strip(props: { readonly difference: number; readonly of: number }) {
-  const half = WIDTH / 2;
-  const share = Math.min(1, Math.abs(props.difference) / props.of);
-  const width = props.difference === 0 ? 0 : Math.max(3, share * half);
-  return (
-    <svg class="bar" viewBox={`0 0 ${WIDTH} 12`} preserveAspectRatio="none" aria-hidden="true">
-      <rect class="bar-track" x="0" y="0" width={WIDTH} height="12" />
-      <rect
-        class="bar-difference"
-        x={props.difference < 0 ? half - width : half}
-        y="0"
-        width={width}
-        height="12"
-      />
-      <rect class="bar-zero" x={half - 0.75} y="0" width="1.5" height="12" />
     </svg>
   );
 }

@@ -1,5 +1,6 @@
 import { accountsOf, type PlaceId } from '../../../questions/places.ts';
 import { useBook } from '../../book.ts';
+import { Later } from '../../parts/later.tsx';
 import { whyAddress } from '../../why-address.ts';
 import { AccountRoll } from './account-roll.tsx';
 import { ByProduct } from './by-product.tsx';
@@ -53,6 +54,8 @@ export function PlaceRoll(props: { readonly place: PlaceId; readonly show: strin
       {!about && account !== undefined && (
         <ByProduct account={account} lines={ledger.balances.linesOf('stock', account)} />
       )}
+      {props.place === 'stockroom' && !about && <Later load={stockPicture} />}
+      {props.place === 'bank' && <Later load={moneyPicture} />}
       <AccountRoll
         following={
           about
@@ -64,6 +67,9 @@ export function PlaceRoll(props: { readonly place: PlaceId; readonly show: strin
     </section>
   );
 }
+
+const stockPicture = async () => (await import('./stock-picture.tsx')).StockPicture;
+const moneyPicture = async () => (await import('../match/money-picture.tsx')).MoneyPicture;
 
 /** Places whose figure somebody can see elsewhere: on a shelf, in a box, on a statement. */
 const WHY_PLACES: ReadonlySet<PlaceId> = new Set([

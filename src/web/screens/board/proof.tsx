@@ -2,6 +2,9 @@ import type { Places, ProofPart } from '../../../questions/places.ts';
 import { moneyText, unitsText } from '../../../statements/money-text.ts';
 import { proofPartName } from '../../../statements/place-words.ts';
 import { useBook } from '../../book.ts';
+import { Later } from '../../parts/later.tsx';
+
+const proofTables = async () => (await import('./proof-tables.tsx')).ProofTables;
 
 /**
  * The top line proves the total: units in are units accounted for, and what the group owes or
@@ -13,21 +16,21 @@ export function Proof({ places }: { readonly places: Places }) {
   const text = (minor: number) => moneyText(minor, currency);
   return (
     <section class="proof" aria-label="Total">
-      <div class="proof-line">
-        <p class="proof-sum">
+      <figure class="proof-line" aria-labelledby="proof-units">
+        <figcaption class="proof-sum" id="proof-units">
           <span class="shape shape-goods figure-goods" aria-hidden="true" />
           <b>{unitsText(units.in)}</b> units in = <b>{unitsText(units.accounted)}</b> accounted for
           {units.in === units.accounted && <span class="proof-agrees"> ✓</span>}
-        </p>
+        </figcaption>
         <SumBar about="goods" side="units" parts={units.parts} text={unitsText} />
-      </div>
-      <div class="proof-line">
-        <p class="proof-sum">
+      </figure>
+      <figure class="proof-line" aria-labelledby="proof-money">
+        <figcaption class="proof-sum" id="proof-money">
           <span class="shape shape-money figure-money" aria-hidden="true" />
           <b>{moneyText(money.owed, currency)}</b> owed or earned ={' '}
           <b>{moneyText(money.accounted, currency)}</b> accounted for
           {money.owed === money.accounted && <span class="proof-agrees"> ✓</span>}
-        </p>
+        </figcaption>
         <SumBar about="money" side="held" parts={money.parts} text={text} />
         {money.owedParts.length > 0 && (
           <p class="proof-owed">
@@ -36,7 +39,11 @@ export function Proof({ places }: { readonly places: Places }) {
               .join(' + ')}
           </p>
         )}
-      </div>
+      </figure>
+      <details class="proof-tables">
+        <summary>The same as tables</summary>
+        <Later load={proofTables} />
+      </details>
     </section>
   );
 }

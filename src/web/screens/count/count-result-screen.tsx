@@ -1,10 +1,15 @@
 import '../../styles/tasks.css';
 import type { Setup } from '../../../ledger/setup.ts';
-import { type CountedProduct, countDifference } from '../../../questions/count-difference.ts';
+import {
+  type CountDifference,
+  type CountedProduct,
+  countDifference,
+} from '../../../questions/count-difference.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import { productName } from '../../../statements/account-name.ts';
 import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
+import { DifferenceStrip } from '../../parts/difference-strip.tsx';
 import { Difference, Units } from '../../parts/figures.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
@@ -70,12 +75,12 @@ function CountResult({ count }: { readonly count: RecordOf<'count'> }) {
           </ul>
         </Notice>
       )}
-      <div class="stack stack-things">
+      <div class="stack stack-things with-strip">
         <Table
           caption="Counted against the book, in units"
           rows={answer.products}
           keyOf={(product) => product.product}
-          columns={columnsOf(ledger.setup, count.date)}
+          columns={columnsOf(ledger.setup, count.date, answer)}
         />
       </div>
       <p class="soft">
@@ -89,7 +94,11 @@ function CountResult({ count }: { readonly count: RecordOf<'count'> }) {
   );
 }
 
-function columnsOf(setup: Setup, date: string): readonly Column<CountedProduct>[] {
+function columnsOf(
+  setup: Setup,
+  date: string,
+  { most }: CountDifference,
+): readonly Column<CountedProduct>[] {
   return [
     { head: 'Product', cell: ({ product }) => productName(setup, product) },
     {
@@ -118,15 +127,22 @@ function columnsOf(setup: Setup, date: string): readonly Column<CountedProduct>[
     {
       head: 'Difference',
       number: true,
-      cell: (product) =>
-        product.state === 'not-counted' ? (
-          ''
-        ) : (
-          <Difference amount={product.difference} of="units" />
-        ),
+      cell: (product) => <DifferenceCell product={product} most={most} />,
     },
     { head: 'What to do', cell: (product) => <NextSteps product={product} date={date} /> },
   ];
+}
+
+/** The difference in words, and on a strip around the zero that all products share. */
+function DifferenceCell(props: { readonly product: CountedProduct; readonly most: number }) {
+  const { state, difference } = props.product;
+  if (state === 'not-counted') return null;
+  return (
+    <>
+      <Difference amount={difference} of="units" />
+      {props.most > 0 && <DifferenceStrip difference={difference} of={props.most} />}
+    </>
+  );
 }
 
 function NextSteps(props: { readonly product: CountedProduct; readonly date: string }) {

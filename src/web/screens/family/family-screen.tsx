@@ -10,6 +10,7 @@ import { whyFamily } from '../../why-address.ts';
 import { FamilyPayment } from './family-payment.tsx';
 import { OrderedTable } from './ordered-table.tsx';
 import { SellersTable } from './sellers-table.tsx';
+import { SoldPicture } from './sold-picture.tsx';
 import { Statement } from './statement.tsx';
 
 /** One family: its statement, what it ordered against what it took, and one payment for all. */
@@ -77,6 +78,7 @@ function Family({ account }: { readonly account: FamilyAccount }) {
         </div>
       </div>
       <SellersTable account={account} />
+      <SoldPicture family={account.family} />
       <OrderedTable sellers={sellers} />
     </Page>
   );

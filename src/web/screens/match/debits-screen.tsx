@@ -12,6 +12,7 @@ import { Money } from '../../parts/figures.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { StateMark } from '../../parts/state-mark.tsx';
+import { MoneyPicture } from './money-picture.tsx';
 
 /** What the account will hold on the morning of each debit that is still to come. */
 export function DebitsScreen() {
@@ -38,6 +39,7 @@ export function DebitsScreen() {
           <a href="/set-up/season">season’s deadlines</a>.
         </p>
       )}
+      <MoneyPicture />
       {mornings.map((morning) => (
         <Morning key={morning.deadline} morning={morning} />
       ))}

@@ -7,6 +7,7 @@ import { Units } from '../../parts/figures.tsx';
 import { Page } from '../../parts/page.tsx';
 import { StateMark } from '../../parts/state-mark.tsx';
 import { ClosedDifference } from './closed-difference.tsx';
+import { DifferencesPicture } from './differences-picture.tsx';
 import { stallStates } from './stall-words.ts';
 
 /** Every stall by day, with what is still to do about it. */
@@ -46,6 +47,7 @@ export function StallsScreen() {
           </ul>
         </section>
       ))}
+      <DifferencesPicture />
     </Page>
   );
 }

@@ -1,0 +1,25 @@
+import { useSignal } from '@preact/signals';
+import type { ComponentType } from 'preact';
+import { useEffect } from 'preact/hooks';
+
+/**
+ * A part of a page in a chunk of its own, so that the page itself stays small. Nothing is shown
+ * until it is there; without a connection the page simply lacks it. `load` must stay the same.
+ */
+export function Later(props: { readonly load: () => Promise<ComponentType> }) {
+  const part = useSignal<ComponentType | undefined>(undefined);
+  const { load } = props;
+  useEffect(() => {
+    let stale = false;
+    load().then(
+      (loaded) => {
+        if (!stale) part.value = loaded;
+      },
+      () => undefined,
+    );
+    return () => {
+      stale = true;
+    };
+  }, [load, part]);
+  return part.value === undefined ? null : <part.value />;
+}

@@ -1,0 +1,60 @@
+import { type MoneyWeek, moneyInAndOut } from '../../../questions/money-in-and-out.ts';
+import { dayText } from '../../../statements/day-text.ts';
+import { moneyText } from '../../../statements/money-text.ts';
+import { useBook } from '../../book.ts';
+import { Money } from '../../parts/figures.tsx';
+import { Picture } from '../../parts/picture.tsx';
+import { Table } from '../../parts/table.tsx';
+import { WeekColumns } from '../../parts/week-columns.tsx';
+
+/** The bank account week by week: money in and out, and the debits still to come. */
+export function MoneyPicture() {
+  const book = useBook();
+  const { weeks, now, announced } = moneyInAndOut(book.ledger, book.workingDay());
+  if (weeks.length < 2) return null;
+  const money = (minor: number) => moneyText(minor, book.currency);
+  return (
+    <Picture
+      about="money"
+      name={`${money(now)} on the account now, ${money(announced)} of debits still to come.`}
+      table={<WeeksTable weeks={weeks} />}
+    >
+      <WeekColumns
+        weeks={weeks.map((week) => ({
+          from: week.from,
+          bars: [week.paidIn, -week.paidOut, -week.announced],
+          mark: week.atEnd,
+        }))}
+        legend={[
+          ['full', 'in'],
+          ['hollow', 'out: debits and fees'],
+          ['dashed', 'debit still to come'],
+          ['mark', 'on the account at the end of the week'],
+        ]}
+      />
+    </Picture>
+  );
+}
+
+function WeeksTable({ weeks }: { readonly weeks: readonly MoneyWeek[] }) {
+  const number = (head: string, minor: (week: MoneyWeek) => number) => ({
+    head,
+    number: true,
+    cell: (week: MoneyWeek) => <Money minor={minor(week)} plain />,
+  });
+  return (
+    <Table
+      caption="The bank account by week"
+      rows={weeks}
+      keyOf={({ from }) => from}
+      columns={[
+        { head: 'Week of', cell: ({ from }) => dayText(from) },
+        number('In', (week) => week.paidIn),
+        number('Debits', (week) => week.debited),
+        number('Other out', (week) => week.otherOut),
+        number('To come', (week) => week.announced),
+        number('At the end', (week) => week.atEnd),
+      ]}
+    />
+  );
+}
