@@ -1,6 +1,7 @@
 import '../styles/pictures.css';
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
+import { say } from '../say.ts';
 
 /**
  * Figures drawn. Its name states the main number and is what a screen reader says first; the
@@ -22,7 +23,7 @@ export function Picture(props: {
       {props.children}
       {props.table !== undefined && (
         <details class="picture-table">
-          <summary>The same as a table</summary>
+          <summary>{say`The same as a table`}</summary>
           {props.table}
         </details>
       )}

@@ -1,5 +1,5 @@
 import '../styles/pictures.css';
-import { dayText } from '../../statements/day-text.ts';
+import { say } from '../say.ts';
 
 export type Drawn = 'full' | 'hollow' | 'dashed';
 
@@ -45,8 +45,8 @@ export function WeekColumns(props: {
         <line class="weeks-zero" x1="0" x2={width} y1={y(0)} y2={y(0)} />
       </svg>
       <p class="weeks-ends">
-        <span>week of {dayText(weeks[0]?.from ?? '')}</span>
-        <span>{weeks.length > 1 && dayText(weeks.at(-1)?.from ?? '')}</span>
+        <span>{say`week of ${say.day(weeks[0]?.from ?? '')}`}</span>
+        <span>{weeks.length > 1 && say.day(weeks.at(-1)?.from ?? '')}</span>
       </p>
       <ul class="picture-legend">
         {legend.map(([drawn, words]) => (

@@ -1,32 +1,32 @@
 import { type ProofPart, places } from '../../../questions/places.ts';
-import { moneyText, unitsText } from '../../../statements/money-text.ts';
 import { proofPartName } from '../../../statements/place-words.ts';
 import { useBook } from '../../book.ts';
 import { Table } from '../../parts/table.tsx';
+import { say } from '../../say.ts';
 
 /** The figures behind the bars of the total, each table with its sum. */
 export function ProofTables() {
   const { ledger, currency } = useBook();
   const { units, money } = places(ledger);
-  const minor = (amount: number) => moneyText(amount, currency);
+  const minor = (amount: number) => say.money(amount, currency);
   return (
     <>
       <Parts
-        caption="Units"
+        caption={say`Units`}
         side="units"
         parts={units.parts}
         sum={units.accounted}
-        text={unitsText}
+        text={say.units}
       />
       <Parts
-        caption="Where the money is"
+        caption={say`Where the money is`}
         side="held"
         parts={money.parts}
         sum={money.accounted}
         text={minor}
       />
       <Parts
-        caption="Owed or earned"
+        caption={say`Owed or earned`}
         side="owed"
         parts={money.owedParts}
         sum={money.owed}
@@ -50,10 +50,10 @@ function Parts(props: {
       rows={props.parts}
       keyOf={({ part }) => part}
       columns={[
-        { head: 'Where', cell: ({ part }) => proofPartName(part, side) },
-        { head: 'Amount', number: true, cell: ({ amount }) => text(amount) },
+        { head: say`Where`, cell: ({ part }) => proofPartName(part, side) },
+        { head: say`Amount`, number: true, cell: ({ amount }) => text(amount) },
       ]}
-      foot={['Together', text(props.sum)]}
+      foot={[say`Together`, text(props.sum)]}
     />
   );
 }

@@ -1,11 +1,10 @@
 import { type StockWeek, stockByWeek } from '../../../questions/stock-by-week.ts';
-import { dayText } from '../../../statements/day-text.ts';
-import { unitsText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
 import { Units } from '../../parts/figures.tsx';
 import { Picture } from '../../parts/picture.tsx';
 import { Table } from '../../parts/table.tsx';
 import { WeekColumns } from '../../parts/week-columns.tsx';
+import { say } from '../../say.ts';
 
 /** The stockroom week by week: what was left at each week's end, and what was delivered in it. */
 export function StockPicture() {
@@ -14,14 +13,14 @@ export function StockPicture() {
   return (
     <Picture
       about="goods"
-      name={`${unitsText(now)} units in the stockroom now; ${unitsText(delivered)} delivered.`}
+      name={say`${now} units in the stockroom now; ${delivered} delivered.`}
       table={<WeeksTable weeks={weeks} />}
     >
       <WeekColumns
         weeks={weeks.map(({ from, atEnd, delivered: came }) => ({ from, bars: [atEnd, came] }))}
         legend={[
-          ['full', 'in the stockroom at the end of the week'],
-          ['hollow', 'delivered in the week'],
+          ['full', say`in the stockroom at the end of the week`],
+          ['hollow', say`delivered in the week`],
         ]}
       />
     </Picture>
@@ -36,13 +35,13 @@ function WeeksTable({ weeks }: { readonly weeks: readonly StockWeek[] }) {
   });
   return (
     <Table
-      caption="The stockroom by week, in units"
+      caption={say`The stockroom by week, in units`}
       rows={weeks}
       keyOf={({ from }) => from}
       columns={[
-        { head: 'Week of', cell: ({ from }) => dayText(from) },
+        { head: say`Week of`, cell: ({ from }) => say.day(from) },
         {
-          ...number('Delivered', (week) => week.delivered),
+          ...number(say`Delivered`, (week) => week.delivered),
           cell: ({ delivered, deliveries }) => (
             <Units
               units={delivered}
@@ -51,9 +50,9 @@ function WeeksTable({ weeks }: { readonly weeks: readonly StockWeek[] }) {
             />
           ),
         },
-        number('Back', (week) => week.back),
-        number('Out', (week) => week.out),
-        number('At the end', (week) => week.atEnd),
+        number(say`Back`, (week) => week.back),
+        number(say`Out`, (week) => week.out),
+        number(say`At the end`, (week) => week.atEnd),
       ]}
     />
   );

@@ -1,10 +1,10 @@
 import { type SoldAgainstGoal, soldAgainstGoal } from '../../../questions/sold-against-goal.ts';
-import { unitsText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
 import { Units } from '../../parts/figures.tsx';
 import { GoalBar } from '../../parts/goal-bar.tsx';
 import { Picture } from '../../parts/picture.tsx';
 import { Table } from '../../parts/table.tsx';
+import { say } from '../../say.ts';
 
 /**
  * What the family's sellers have sold against their own goals. It stands on the family's own page
@@ -15,7 +15,7 @@ export function SoldPicture({ family }: { readonly family: string }) {
   if (sellers.length === 0) return null;
   return (
     <section aria-labelledby="sold" class="no-print">
-      <h2 id="sold">Sold against the goal</h2>
+      <h2 id="sold">{say`Sold against the goal`}</h2>
       {sellers.map((seller) => (
         <Sold key={seller.seller} sold={seller} />
       ))}
@@ -24,12 +24,12 @@ export function SoldPicture({ family }: { readonly family: string }) {
 }
 
 function Sold({ sold }: { readonly sold: SoldAgainstGoal }) {
-  const { seller, name, goal } = sold;
+  const { goal } = sold;
   return (
     <Picture about="goods" name={inWords(sold)} table={<SoldTable sold={sold} />}>
       {goal === undefined ? (
         <p class="soft no-print">
-          No goal yet. <a href={`/set-up/sellers#${seller}`}>{name} may choose one</a>.
+          {say.pieces`No goal yet: ${<a href="/set-up/sellers">{say`choose one`}</a>}.`}
         </p>
       ) : (
         <GoalBar have={sold.sold} goal={goal} />
@@ -39,10 +39,9 @@ function Sold({ sold }: { readonly sold: SoldAgainstGoal }) {
 }
 
 function inWords({ name, sold, goal, toGoal }: SoldAgainstGoal): string {
-  const so = `${name}: ${unitsText(sold)} units sold`;
-  if (goal === undefined || toGoal === undefined) return `${so}.`;
-  if (toGoal === 0) return `${so}, the goal of ${unitsText(goal)} is reached.`;
-  return `${so} of ${unitsText(goal)}, ${unitsText(toGoal)} to go.`;
+  if (goal === undefined || toGoal === undefined) return say`${name}: ${sold} units sold.`;
+  if (toGoal === 0) return say`${name}: ${sold} units sold, the goal of ${goal} is reached.`;
+  return say`${name}: ${sold} units sold of ${goal}, ${toGoal} to go.`;
 }
 
 function SoldTable({ sold }: { readonly sold: SoldAgainstGoal }) {
@@ -50,22 +49,25 @@ function SoldTable({ sold }: { readonly sold: SoldAgainstGoal }) {
   const { next, goal, toGoal, seller } = sold;
   const credit = `/accounts/credit/seller:${seller}`;
   const rows = [
-    { words: 'Sold, in units of credit', units: sold.sold, to: credit },
-    { words: 'Goal', units: goal },
-    { words: 'To the goal', units: toGoal },
-    { words: `Next prize step: ${levels.get(next?.level ?? '')?.prize}`, units: next?.units },
-    { words: 'To that step', units: next?.left },
+    { words: say`Sold, in units of credit`, units: sold.sold, to: credit },
+    { words: say`Goal`, units: goal },
+    { words: say`To the goal`, units: toGoal },
+    {
+      words: say`Next prize step: ${levels.get(next?.level ?? '')?.prize ?? ''}`,
+      units: next?.units,
+    },
+    { words: say`To that step`, units: next?.left },
   ].filter((row) => row.units !== undefined);
   return (
     <Table
-      caption={`Sold by ${sold.name}`}
+      caption={say`Sold by ${sold.name}`}
       hideCaption
       rows={rows}
       keyOf={({ words }) => words}
       columns={[
-        { head: 'What', cell: ({ words }) => words },
+        { head: say`What`, cell: ({ words }) => words },
         {
-          head: 'Units',
+          head: say`Units`,
           number: true,
           cell: ({ units, to }) => <Units units={units ?? 0} plain to={to} />,
         },

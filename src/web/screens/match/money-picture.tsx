@@ -1,22 +1,21 @@
 import { type MoneyWeek, moneyInAndOut } from '../../../questions/money-in-and-out.ts';
-import { dayText } from '../../../statements/day-text.ts';
-import { moneyText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
 import { Money } from '../../parts/figures.tsx';
 import { Picture } from '../../parts/picture.tsx';
 import { Table } from '../../parts/table.tsx';
 import { WeekColumns } from '../../parts/week-columns.tsx';
+import { say } from '../../say.ts';
 
 /** The bank account week by week: money in and out, and the debits still to come. */
 export function MoneyPicture() {
   const book = useBook();
   const { weeks, now, announced } = moneyInAndOut(book.ledger, book.workingDay());
   if (weeks.length < 2) return null;
-  const money = (minor: number) => moneyText(minor, book.currency);
+  const money = (minor: number) => say.money(minor, book.currency);
   return (
     <Picture
       about="money"
-      name={`${money(now)} on the account now, ${money(announced)} of debits still to come.`}
+      name={say`${money(now)} on the account now, ${money(announced)} of debits still to come.`}
       table={<WeeksTable weeks={weeks} />}
     >
       <WeekColumns
@@ -26,10 +25,10 @@ export function MoneyPicture() {
           mark: week.atEnd,
         }))}
         legend={[
-          ['full', 'in'],
-          ['hollow', 'out: debits and fees'],
-          ['dashed', 'debit still to come'],
-          ['mark', 'on the account at the end of the week'],
+          ['full', say`in`],
+          ['hollow', say`out: debits and fees`],
+          ['dashed', say`debit still to come`],
+          ['mark', say`on the account at the end of the week`],
         ]}
       />
     </Picture>
@@ -44,16 +43,16 @@ function WeeksTable({ weeks }: { readonly weeks: readonly MoneyWeek[] }) {
   });
   return (
     <Table
-      caption="The bank account by week"
+      caption={say`The bank account by week`}
       rows={weeks}
       keyOf={({ from }) => from}
       columns={[
-        { head: 'Week of', cell: ({ from }) => dayText(from) },
-        number('In', (week) => week.paidIn),
-        number('Debits', (week) => week.debited),
-        number('Other out', (week) => week.otherOut),
-        number('To come', (week) => week.announced),
-        number('At the end', (week) => week.atEnd),
+        { head: say`Week of`, cell: ({ from }) => say.day(from) },
+        number(say`In`, (week) => week.paidIn),
+        number(say`Debits`, (week) => week.debited),
+        number(say`Other out`, (week) => week.otherOut),
+        number(say`To come`, (week) => week.announced),
+        number(say`At the end`, (week) => week.atEnd),
       ]}
     />
   );

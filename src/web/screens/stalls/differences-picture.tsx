@@ -4,13 +4,12 @@ import {
   stallDifferences,
 } from '../../../questions/stall-differences.ts';
 import { hostName } from '../../../statements/account-name.ts';
-import { dayText } from '../../../statements/day-text.ts';
-import { moneyText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
 import { DifferenceStrip } from '../../parts/difference-strip.tsx';
 import { Difference } from '../../parts/figures.tsx';
 import { Picture } from '../../parts/picture.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
+import { say } from '../../say.ts';
 
 /** What the money of the settled stalls differed by, each on a strip around the same zero. */
 export function DifferencesPicture() {
@@ -19,7 +18,7 @@ export function DifferencesPicture() {
   if (answer.stalls.length === 0) return null;
   return (
     <section aria-labelledby="differences">
-      <h2 id="differences">Differences of settled stalls</h2>
+      <h2 id="differences">{say`Differences of settled stalls`}</h2>
       <Picture name={inWords(answer, book.currency)}>
         <div class="with-strip">
           <Strips answer={answer} />
@@ -31,22 +30,22 @@ export function DifferencesPicture() {
 
 function inWords(answer: StallDifferences, currency: string): string {
   const { stalls, agreeing } = answer;
-  const short = moneyText(answer.short, currency);
-  const over = moneyText(answer.over, currency);
-  return `${short} short and ${over} over; ${agreeing} of ${stalls.length} agree.`;
+  const short = say.money(answer.short, currency);
+  const over = say.money(answer.over, currency);
+  return say`${short} short and ${over} over; ${agreeing} of ${stalls.length} agree.`;
 }
 
 /** The strips stand in the table that holds their figures. */
 function Strips({ answer }: { readonly answer: StallDifferences }) {
   const { setup } = useBook().ledger;
   const columns: readonly Column<StallDifference>[] = [
-    { head: 'Stall', cell: ({ host, date }) => `${hostName(setup, host)}, ${dayText(date)}` },
+    { head: say`Stall`, cell: ({ host, date }) => `${hostName(setup, host)}, ${say.day(date)}` },
     {
-      head: 'Short, zero, over',
+      head: say`Short, zero, over`,
       cell: ({ difference }) => <DifferenceStrip difference={difference} of={answer.most} />,
     },
     {
-      head: 'Difference',
+      head: say`Difference`,
       number: true,
       cell: ({ difference, record }) => (
         <Difference amount={difference} of="money" to={`/records/${record}`} />
@@ -55,7 +54,7 @@ function Strips({ answer }: { readonly answer: StallDifferences }) {
   ];
   return (
     <Table
-      caption="Differences of settled stalls"
+      caption={say`Differences of settled stalls`}
       hideCaption
       rows={answer.stalls}
       keyOf={({ record }) => record}
