@@ -1,2 +1,9 @@
 /** Style sheets are imported for their effect; the bundler turns them into files of their own. */
 declare module '*.css';
+
+/** The address of a script that the build makes to run beside the page. */
+declare module '*?worker&url' {
+  const address: string;
+  // biome-ignore lint/style/noDefaultExport: the builder gives the address this way
+  export default address;
+}

@@ -1,4 +1,5 @@
 import { signal } from '@preact/signals';
+import { scriptAddress } from '../script-address.ts';
 
 /**
  * Has the browser keep the app's own files, so that it opens without the server, and notices when
@@ -8,7 +9,6 @@ import { signal } from '@preact/signals';
 /** Starts the newer version that is ready; undefined while there is none. */
 export const newVersion = signal<(() => void) | undefined>(undefined);
 
-const WORKER = '/sw.js';
 const START = 'start the new version';
 
 export async function keepAppOffline(): Promise<void> {
@@ -36,22 +36,6 @@ export async function keepAppOffline(): Promise<void> {
   await navigator.storage?.persist?.().catch(() => false);
 }
 
-/** Trusted Types (W3C), as far as they are needed here; not every browser has them. */
-interface TrustedTypes {
-  createPolicy(
-    name: string,
-    rules: { createScriptURL(): string },
-  ): { createScriptURL(text: string): string };
-}
-
-declare const trustedTypes: TrustedTypes | undefined;
-
-/** The server's policy lets no text become a script's address, but for the one named here. */
-async function register(): Promise<ServiceWorkerRegistration> {
-  const policy =
-    typeof trustedTypes === 'undefined'
-      ? undefined
-      : trustedTypes.createPolicy('cratebook-worker', { createScriptURL: () => WORKER });
-  const address = policy?.createScriptURL(WORKER) ?? WORKER;
-  return navigator.serviceWorker.register(address, { updateViaCache: 'none' });
+function register(): Promise<ServiceWorkerRegistration> {
+  return navigator.serviceWorker.register(scriptAddress('/sw.js'), { updateViaCache: 'none' });
 }

@@ -1,17 +1,16 @@
-import { useMemo } from 'preact/hooks';
-import type { Balances } from '../../../ledger/balances.ts';
-import { type AmountApart, amountsApart } from '../../../questions/explain/amounts-apart.ts';
+import type { AmountApart } from '../../../questions/explain/amounts-apart.ts';
 import type { Explanation } from '../../../questions/explain/explain.ts';
+import type { Cause as Known } from '../../../questions/explain/explain-seen.ts';
 import type { BookRecord } from '../../../records/record.ts';
-import { dayText } from '../../../statements/day-text.ts';
 import { explanationWords } from '../../../statements/explanation-words.ts';
 import { oddsWords } from '../../../statements/odds-words.ts';
 import { type Draft, useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import { useClosed } from '../../parts/closed-season.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
+import { say } from '../../say.ts';
 import { ApartList } from './apart-list.tsx';
-import { editDrafts } from './edit-drafts.ts';
+import { draftsOf } from './drafts-of.ts';
 
 /** What was taken: what it said, what it changed, and the records that were written. */
 export interface Taken {
@@ -31,56 +30,43 @@ export interface Taking {
  * about, balances before and after, and the button that writes its edits.
  */
 export function Cause(props: {
-  readonly explanation: Explanation;
-  readonly before: Balances;
+  readonly cause: Known;
   readonly day: string;
   /** Explanations of the list with these odds, this one among them. */
   readonly ties: number;
   readonly taking: Taking;
 }) {
   const { ledger } = useBook();
-  const { explanation, before, day, ties, taking } = props;
+  const { cause, day, ties, taking } = props;
+  const { explanation, apart } = cause;
   const isClosed = useClosed() !== undefined;
   const words = explanationWords(explanation, ledger);
-  const { drafts, apart } = useChange(explanation, before, day);
   return (
     <li class="cause">
       <p class="cause-odds">
         {oddsWords(explanation.odds)}
-        {ties > 1 && <span class="cause-tie"> · a tie: {ties} here are equally likely</span>}
+        {ties > 1 && (
+          <span class="cause-tie"> {say`· a tie: ${ties} here are equally likely`}</span>
+        )}
       </p>
       <p class="cause-words">{words}</p>
       <Concerned explanation={explanation} />
       <details open>
-        <summary>Before and after, at the end of {dayText(day)}</summary>
-        <ApartList apart={apart} label="Balances before and after" then="then" />
+        <summary>{say`Before and after, at the end of ${say.day(day)}`}</summary>
+        <ApartList apart={apart} label={say`Balances before and after`} then={say`then`} />
       </details>
       {!isClosed && (
         <Button
-          onClick={() => taking.take(drafts, { words, apart })}
+          onClick={() => taking.take(draftsOf(cause.records), { words, apart })}
           disabled={taking.busy}
-          label={`Take this: ${words}`}
+          label={say`Take this: ${words}`}
         >
-          Take this
+          {say`Take this`}
         </Button>
       )}
     </li>
   );
 }
-
-/** What taking an explanation would write, and what that would change. */
-function useChange(explanation: Explanation, before: Balances, day: string) {
-  const book = useBook();
-  return useMemo(() => {
-    const drafts = editDrafts(explanation.edits, book.ledger);
-    const apart = amountsApart(before, book.supposing(drafts).asOf(day));
-    const shown = apart.filter((each) => !LEFT_OUT.has(`${each.ledger}:${each.account}`));
-    return { drafts, apart: shown };
-  }, [explanation]);
-}
-
-/** Accounts that follow from others and would only be noise here. */
-const LEFT_OUT = new Set(['money:goods', 'stock:supplier', 'credit:issued']);
 
 function Concerned({ explanation }: { readonly explanation: Explanation }) {
   const { ledger } = useBook();
@@ -95,10 +81,10 @@ function Concerned({ explanation }: { readonly explanation: Explanation }) {
   });
   if (records.length === 0) return null;
   return (
-    <ul class="record-list" aria-label="Records concerned">
+    <ul class="record-list" aria-label={say`Records concerned`}>
       {records.map((record) => (
         <li key={record.id}>
-          {'date' in record && <span class="soft day">{dayText(record.date)} </span>}
+          {'date' in record && <span class="soft day">{say.day(record.date)} </span>}
           <Sentence record={record} />
         </li>
       ))}

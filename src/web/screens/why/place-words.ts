@@ -1,5 +1,6 @@
 import type { Setup } from '../../../ledger/setup.ts';
 import { accountName, sellerName } from '../../../statements/account-name.ts';
+import { say } from '../../say.ts';
 
 /** What is asked of a place where something may have been seen. */
 export interface PlaceWords {
@@ -14,41 +15,42 @@ export interface PlaceWords {
 export function placeWords(setup: Setup, place: string): PlaceWords {
   const known = MONEY[place];
   if (known !== undefined) return known;
-  if (place === 'stockroom') return { title: 'Stockroom', hint: GOODS_HINT };
+  if (place === 'stockroom') return { title: say`Stockroom`, hint: GOODS_HINT };
   const id = place.slice(place.indexOf(':') + 1);
   if (!place.startsWith('seller:')) {
     return { title: accountName({ setup }, 'stock', place), hint: GOODS_HINT };
   }
   return {
-    title: `${sellerName(setup, id)}: what the family says`,
-    hint: 'Units taken, less what was brought back or passed on. Leave empty what agrees.',
-    money: 'Paid in all',
+    title: say`${sellerName(setup, id)}: what the family says`,
+    hint: say`Units taken, less what was brought back or passed on. Leave empty what agrees.`,
+    money: say`Paid in all`,
   };
 }
 
-const GOODS_HINT = 'Units of each product that are there. Leave empty what agrees with the book.';
+const GOODS_HINT = say`Units of each product that are there. Leave empty what agrees with the
+  book.`;
 
 const MONEY: Readonly<Record<string, PlaceWords>> = {
   cashbox: {
-    title: 'Cash box',
-    hint: 'What is in it, counted twice. Keep the box out of sight while you count.',
-    money: 'Counted in the cash box',
+    title: say`Cash box`,
+    hint: say`What is in it, counted twice. Keep the box out of sight while you count.`,
+    money: say`Counted in the cash box`,
   },
   bank: {
-    title: 'Bank',
-    hint: 'The balance on the bank’s statement at the end of that day.',
-    money: 'Balance of the bank',
-    sides: ['in account', 'overdrawn'],
+    title: say`Bank`,
+    hint: say`The balance on the bank’s statement at the end of that day.`,
+    money: say`Balance of the bank`,
+    sides: [say`in account`, say`overdrawn`],
   },
   cards: {
-    title: 'Cards on the way',
-    hint: 'Card takings that the card service has not paid out yet.',
-    money: 'Still to come',
+    title: say`Cards on the way`,
+    hint: say`Card takings that the card service has not paid out yet.`,
+    money: say`Still to come`,
   },
   supplier: {
-    title: 'Supplier account',
-    hint: 'The balance on the supplier’s statement at the end of that day.',
-    money: 'Balance of the supplier',
-    sides: ['paid ahead', 'still to pay'],
+    title: say`Supplier account`,
+    hint: say`The balance on the supplier’s statement at the end of that day.`,
+    money: say`Balance of the supplier`,
+    sides: [say`paid ahead`, say`still to pay`],
   },
 };

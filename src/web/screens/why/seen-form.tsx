@@ -6,6 +6,7 @@ import { go } from '../../navigation.ts';
 import { Button } from '../../parts/button.tsx';
 import { DayField } from '../../parts/field.tsx';
 import { ErrorSummary, type FieldError } from '../../parts/notice.tsx';
+import { say } from '../../say.ts';
 import { type Asked, askedAddress, askedOf, typedOf } from './asked.ts';
 import { SeenPlace } from './seen-place.tsx';
 
@@ -35,12 +36,12 @@ export function SeenForm({ asked }: { readonly asked: Asked }) {
     typed.value = { ...typed.value, day: to };
   };
   return (
-    <form class="why-form no-print" aria-label="What was seen" noValidate onSubmit={look}>
+    <form class="why-form no-print" aria-label={say`What was seen`} noValidate onSubmit={look}>
       <ErrorSummary errors={errors} attempt={attempt} />
       <DayField
-        label="At the end of"
+        label={say`At the end of`}
         name="day"
-        hint="Only records up to this day count."
+        hint={say`Only records up to this day count.`}
         error={errorOf('day')}
         value={day}
         onValue={onDay}
@@ -60,7 +61,7 @@ export function SeenForm({ asked }: { readonly asked: Asked }) {
       ))}
       <p class="form-end">
         <Button kind="main" submit>
-          Look for causes
+          {say`Look for causes`}
         </Button>
       </p>
     </form>

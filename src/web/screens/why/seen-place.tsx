@@ -1,9 +1,9 @@
 import { useMemo } from 'preact/hooks';
 import { inBook, placeKind } from '../../../questions/explain/seen.ts';
-import { moneyText, unitsText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
 import { AmountField } from '../../parts/amount-field.tsx';
 import { CheckField, ChoiceField, fieldId } from '../../parts/field.tsx';
+import { say } from '../../say.ts';
 import type { PlaceTyped } from './asked.ts';
 import { type PlaceWords, placeWords } from './place-words.ts';
 
@@ -34,7 +34,7 @@ export function SeenPlace(props: SeenPlaceProps) {
       )}
       {props.mayAgree && (
         <CheckField
-          label="Looked at, and all of it agrees with the book"
+          label={say`Looked at, and all of it agrees with the book`}
           checked={typed.agrees}
           onChecked={(agrees) => onTyped({ ...typed, agrees })}
         />
@@ -59,14 +59,14 @@ function SeenMoney(
       <AmountField
         label={props.label}
         name={place}
-        hint={`By the book: ${moneyText(shown, currency)} ${side}`.trimEnd()}
+        hint={say`By the book: ${say.money(shown, currency)} ${side}`.trimEnd()}
         error={props.errorOf(place)}
         value={typed.money}
         onValue={(money) => onTyped({ ...typed, money })}
       />
       {words.sides !== undefined && (
         <ChoiceField
-          label={`${words.title}: which way`}
+          label={say`${words.title}: which way`}
           name={`${place}.side`}
           value={typed.below ? 'below' : 'above'}
           onValue={(to) => onTyped({ ...typed, below: to === 'below' })}
@@ -88,11 +88,11 @@ function Goods(props: GoodsProps) {
     <table class="lines-table seen-goods">
       <thead>
         <tr>
-          <th scope="col">Product</th>
+          <th scope="col">{say`Product`}</th>
           <th scope="col" class="number">
-            By the book
+            {say`By the book`}
           </th>
-          <th scope="col">Seen</th>
+          <th scope="col">{say`Seen`}</th>
         </tr>
       </thead>
       <tbody>
@@ -110,7 +110,7 @@ function GoodsRow(props: GoodsProps & { readonly product: string; readonly name:
   return (
     <tr>
       <th scope="row">{name}</th>
-      <td class="number">{unitsText(props.book[product] ?? 0)}</td>
+      <td class="number">{say.units(props.book[product] ?? 0)}</td>
       <td>
         <input
           type="text"
@@ -118,7 +118,7 @@ function GoodsRow(props: GoodsProps & { readonly product: string; readonly name:
           autocomplete="off"
           class="number lines-input"
           id={fieldId(field)}
-          aria-label={`${name}, units seen`}
+          aria-label={say`${name}, units seen`}
           aria-invalid={props.errorOf(field) === undefined ? undefined : 'true'}
           value={typed.units[product] ?? ''}
           onInput={(event) => {

@@ -4,6 +4,7 @@ import { Button } from '../../parts/button.tsx';
 import { ErrorSummary } from '../../parts/notice.tsx';
 import { useSaving } from '../../parts/saving.ts';
 import { Sentence } from '../../parts/sentence.tsx';
+import { say } from '../../say.ts';
 import { undoDraft } from '../../undo.ts';
 import { ApartList } from './apart-list.tsx';
 import type { Taken } from './cause.tsx';
@@ -22,20 +23,20 @@ export function TakenNotice(props: { readonly taken: Taken; readonly onUndone: (
   return (
     <section class="taken" aria-labelledby="taken">
       <h2 id="taken" tabIndex={-1} ref={head}>
-        Taken, and written into the book
+        {say`Taken, and written into the book`}
       </h2>
       <p>{words}</p>
-      <ul class="record-list" aria-label="Records written">
+      <ul class="record-list" aria-label={say`Records written`}>
         {records.map((record) => (
           <li key={record.id}>
             <Sentence record={record} />
           </li>
         ))}
       </ul>
-      <ApartList apart={apart} label="What changed" then="then" />
+      <ApartList apart={apart} label={say`What changed`} then={say`then`} />
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
       <Button onClick={undo} disabled={saving.busy}>
-        Undo this change
+        {say`Undo this change`}
       </Button>
     </section>
   );

@@ -1,43 +1,40 @@
 import { useSignal } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
-import type { Balances } from '../../../ledger/balances.ts';
-import { type AmountApart, seenAgainstBook } from '../../../questions/explain/amounts-apart.ts';
-import { type Explained, explain } from '../../../questions/explain/explain.ts';
-import { observedIn } from '../../../questions/explain/seen.ts';
+import { useEffect, useMemo } from 'preact/hooks';
+import type { SeenExplained } from '../../../questions/explain/explain-seen.ts';
 import { useBook } from '../../book.ts';
 import { type Asked, askedAddress } from './asked.ts';
+import { CauseSearch } from './cause-search.ts';
 
 export type Found =
-  | { readonly at: 'looking' }
-  | {
-      readonly at: 'found';
-      /** The book at the end of the day that is asked about. */
-      readonly before: Balances;
-      readonly apart: readonly AmountApart[];
-      readonly explained: Explained;
-    };
+  | { readonly at: 'looking'; readonly isLong: boolean }
+  | { readonly at: 'failed' }
+  | ({ readonly at: 'found' } & SeenExplained);
 
-/** Long enough for the page to be drawn before the search takes the thread. */
-const AFTER_DRAWING_MS = 30;
+/** After so long the page says that it is still looking. */
+const LONG_MS = 2000;
 
-/** Explains what was seen, after the page is drawn, and anew whenever a record arrives. */
+/** Explains what was seen, beside the page, and anew whenever a record arrives. */
 export function useExplained(asked: Asked): Found {
   const book = useBook();
-  const found = useSignal<Found>({ at: 'looking' });
+  const found = useSignal<Found>({ at: 'looking', isLong: false });
+  const search = useMemo(() => new CauseSearch(), []);
+  useEffect(() => () => search.end(), [search]);
+  const version = book.version.value;
   useEffect(() => {
-    found.value = { at: 'looking' };
+    found.value = { at: 'looking', isLong: false };
     const timer = setTimeout(() => {
-      const { ledger } = book;
-      const observed = observedIn(ledger, asked.seen, asked.day);
-      const before = ledger.asOf(asked.day);
-      found.value = {
-        at: 'found',
-        before,
-        apart: seenAgainstBook(observed, before),
-        explained: explain(ledger, observed, { day: asked.day }),
-      };
-    }, AFTER_DRAWING_MS);
+      found.value = { at: 'looking', isLong: true };
+    }, LONG_MS);
+    const done = (to: Found): void => {
+      clearTimeout(timer);
+      found.value = to;
+    };
+    search.ask(
+      { ledger: book.ledger, version, seen: asked.seen, day: asked.day },
+      (explained) => done({ at: 'found', ...explained }),
+      () => done({ at: 'failed' }),
+    );
     return () => clearTimeout(timer);
-  }, [askedAddress(asked), book.version.value]);
+  }, [askedAddress(asked), version]);
   return found.value;
 }

@@ -1,8 +1,8 @@
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import './why.css';
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
 import { ErrorSummary } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
@@ -28,9 +28,9 @@ export function WhyScreen({ search }: ScreenProps) {
   const isLast = now !== undefined && book.saved.value === now.records;
   return (
     <Page
-      title="Why?"
-      above={<a href="/why">Other places</a>}
-      lead="Write what was seen. Nothing is changed until you take one of the causes."
+      title={say`Why?`}
+      above={<a href="/why">{say`Other places`}</a>}
+      lead={say`Write what was seen. Nothing is changed until you take one of the causes.`}
       layout="why-page"
     >
       <div class="why-columns">
@@ -76,7 +76,7 @@ function FoldedForm({ asked }: { readonly asked: Asked }) {
   const isOpen = !isSaid || matchMedia('(min-width: 60rem)').matches;
   return (
     <details class="why-seen no-print" open={isOpen}>
-      <summary>What was seen, at the end of {dayText(asked.day)}</summary>
+      <summary>{say`What was seen, at the end of ${say.day(asked.day)}`}</summary>
       <SeenForm asked={asked} />
     </details>
   );
@@ -99,7 +99,11 @@ function useFocusOn(said: string, places: number): void {
 function ChoosePlace() {
   const { setup } = useBook().ledger;
   return (
-    <Page title="Why?" above={<a href="/">Places</a>} lead="What does not agree with the book?">
+    <Page
+      title={say`Why?`}
+      above={<a href="/">{say`Places`}</a>}
+      lead={say`What does not agree with the book?`}
+    >
       <ul class="why-places">
         {PLACES.map(([place, words]) => (
           <li key={place}>
@@ -108,7 +112,7 @@ function ChoosePlace() {
         ))}
         {[...setup.families.values()].map(({ family, name }) => (
           <li key={family}>
-            <a href={whyFamily(setup, family)}>Family {name}: it says otherwise</a>
+            <a href={whyFamily(setup, family)}>{say`Family ${name}: it says otherwise`}</a>
           </li>
         ))}
       </ul>
@@ -117,9 +121,9 @@ function ChoosePlace() {
 }
 
 const PLACES = [
-  ['stockroom', 'Stockroom: a count differs'],
-  ['cashbox', 'Cash box: counted, and it differs'],
-  ['bank', 'Bank: its balance differs'],
-  ['cards', 'Cards: what is still to come differs'],
-  ['supplier', 'Supplier: its figure differs'],
+  ['stockroom', say`Stockroom: a count differs`],
+  ['cashbox', say`Cash box: counted, and it differs`],
+  ['bank', say`Bank: its balance differs`],
+  ['cards', say`Cards: what is still to come differs`],
+  ['supplier', say`Supplier: its figure differs`],
 ] as const;
