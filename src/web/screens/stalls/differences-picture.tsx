@@ -20,7 +20,7 @@ export function DifferencesPicture() {
     <section aria-labelledby="differences">
       <h2 id="differences">{say`Differences of settled stalls`}</h2>
       <Picture name={inWords(answer, book.currency)}>
-        <div class="with-strip">
+        <div class="stack with-strip strip-below">
           <Strips answer={answer} />
         </div>
       </Picture>
