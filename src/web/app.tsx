@@ -6,6 +6,7 @@ import { chooseBook, chosenBook } from './chosen-book.ts';
 import type { BookAddress, Connection } from './connection.ts';
 import { Frame } from './frame.tsx';
 import { go } from './navigation.ts';
+import { say } from './say.ts';
 import { Shelf, ShelfMessage } from './screens/shelf/shelf.tsx';
 
 /**
@@ -45,10 +46,10 @@ export function App(props: { readonly connection: Connection; readonly machine: 
   useEffect(() => followOthers(book, machine), [book]);
   switch (now.at) {
     case 'starting':
-      return <ShelfMessage title="Cratebook">Opening the book…</ShelfMessage>;
+      return <ShelfMessage title="Cratebook">{say`Opening the book…`}</ShelfMessage>;
     case 'stopped':
       return (
-        <ShelfMessage title="The book cannot be opened" retry={start}>
+        <ShelfMessage title={say`The book cannot be opened`} retry={start}>
           {now.message}
         </ShelfMessage>
       );

@@ -16,6 +16,7 @@ import { type Draft, Stamp } from './draft.ts';
 import { readServer, sendOutbox } from './exchange.ts';
 import type { Machine } from './machine.ts';
 import { type OnPhone, onPhone, phoneTrouble, TAKEN_BACK } from './on-phone.ts';
+import { say } from './say.ts';
 
 export type { Draft } from './draft.ts';
 export type { Machine } from './machine.ts';
@@ -33,7 +34,7 @@ const PATIENCE_MS = 400;
 
 const STORE_FAILED: ErrorAnswer = {
   name: 'phone_store_failed',
-  message: 'The copy on this phone cannot be read just now. Load the app again.',
+  message: say`The copy on this phone cannot be read just now. Load the app again.`,
 };
 
 export class Book {
@@ -121,6 +122,11 @@ export class Book {
   nextReceipt(): string {
     this.version.value;
     return nextReceipt(this.#here.values(), this.#machine.receiptSeries);
+  }
+
+  /** This device's own three signs, on its receipts and on its lines of a stall's sheet. */
+  get signs(): string {
+    return this.#machine.receiptSeries.slice(0, 3);
   }
 
   /** False where this device can keep nothing of the book. */

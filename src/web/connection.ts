@@ -9,6 +9,7 @@ import {
 } from '../contract/api.ts';
 import type { Header } from '../records/header.ts';
 import type { BookRecord } from '../records/record.ts';
+import { say } from './say.ts';
 
 /** The only place in the app that knows HTTP. What goes wrong comes back as a value. */
 
@@ -67,7 +68,7 @@ async function request<T>(fetching: typeof fetch, path: string, body?: unknown):
   } catch {
     return refused({
       name: NO_ANSWER,
-      message: 'The server did not answer. Nothing is lost: try again.',
+      message: say`The server did not answer. Nothing is lost: try again.`,
     });
   }
 }
@@ -75,5 +76,5 @@ async function request<T>(fetching: typeof fetch, path: string, body?: unknown):
 function errorOf(answer: unknown, status: number): ErrorAnswer {
   const known = typeof answer === 'object' && answer !== null && 'message' in answer;
   if (known) return answer as ErrorAnswer;
-  return { name: 'unknown_error', message: `The server answered ${status}. Try again.` };
+  return { name: 'unknown_error', message: say`The server answered ${status}. Try again.` };
 }

@@ -6,6 +6,7 @@ import type { AppendRefusal } from '../journal/journal.ts';
 import type { BookRecord } from '../records/record.ts';
 import { isAboutRecords } from './about-records.ts';
 import type { BookAddress, Connection } from './connection.ts';
+import { say } from './say.ts';
 
 /**
  * Sends a device's outbox and reads what the server has. Both can be cut off anywhere, by a lost
@@ -143,9 +144,8 @@ async function readAnew(exchange: Exchange): Promise<Outcome<ReadServer, ErrorAn
   for (const id of outbox.flatMap(({ ids }) => ids)) there.add(id);
   const here = await copy.journal.readSince(0);
   const missing = here.map(({ record }) => record.id).filter((id) => !there.has(id));
-  const message =
-    'The server does not have these any more. It may have been restored from a backup, ' +
-    'or keep another book of this name.';
+  const message = say`The server does not have these any more. It may have been restored from a
+    backup, or keep another book of this name.`;
   if (missing.length > 0) await copy.putBack(missing, { name: NOT_ON_SERVER, message });
   await copy.take([], place ?? { arrival: 0, id: '' });
   return done({ unkept: [] });

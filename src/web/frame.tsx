@@ -3,10 +3,12 @@ import { useEffect, useRef } from 'preact/hooks';
 import { useBook } from './book.ts';
 import { Shortcuts } from './line/line-entry.tsx';
 import { address } from './navigation.ts';
+import { link } from './parts/link.tsx';
 import { Notice } from './parts/notice.tsx';
 import { Page } from './parts/page.tsx';
 import { PhoneLine } from './parts/phone-line.tsx';
 import { routeAt, type Screen } from './routes.ts';
+import { say } from './say.ts';
 
 /**
  * What surrounds every screen of an open book: skip link, the head with the season and the main
@@ -17,7 +19,7 @@ export function Frame(props: { readonly damage: readonly string[]; readonly onSh
   return (
     <div class="frame">
       <a class="skip" href="#page">
-        Skip to the page
+        {say`Skip to the page`}
       </a>
       <header class="head no-print">
         <a class="mark" href="/">
@@ -26,10 +28,11 @@ export function Frame(props: { readonly damage: readonly string[]; readonly onSh
         <button
           type="button"
           class="head-season"
-          aria-label={`${book.name} all books`}
+          aria-label={say`${book.name} all books`}
           onClick={props.onShelf}
         >
-          <span class="head-name">{book.name}</span> <span class="head-switch">all books</span>
+          <span class="head-name">{book.name}</span>{' '}
+          <span class="head-switch">{say`all books`}</span>
         </button>
         <Pages />
       </header>
@@ -40,13 +43,13 @@ export function Frame(props: { readonly damage: readonly string[]; readonly onSh
       </div>
       <main id="page" tabIndex={-1}>
         {props.damage.length > 0 && (
-          <Notice tone="stop" title="The store is damaged, so nothing is written to it.">
+          <Notice tone="stop" title={say`The store is damaged, so nothing is written to it.`}>
             <ul>
               {props.damage.map((name) => (
                 <li key={name}>{name}</li>
               ))}
             </ul>
-            <p>Stop here and restore the newest backup with ./cratebook restore.</p>
+            <p>{say`Stop here and restore the newest backup with ./cratebook restore.`}</p>
           </Notice>
         )}
         <Current />
@@ -56,13 +59,13 @@ export function Frame(props: { readonly damage: readonly string[]; readonly onSh
 }
 
 const PAGES = [
-  ['/', 'Places'],
-  ['/families', 'Families'],
-  ['/stalls', 'Stalls'],
-  ['/find', 'Find'],
-  ['/add', 'Record'],
-  ['/closing', 'Closing list'],
-  ['/set-up', 'Set-up'],
+  ['/', say`Places`],
+  ['/families', say`Families`],
+  ['/stalls', say`Stalls`],
+  ['/find', say`Find`],
+  ['/add', say.as('verb')`Record`],
+  ['/closing', say`Closing list`],
+  ['/set-up', say`Set-up`],
 ] as const;
 
 function Pages() {
@@ -83,9 +86,9 @@ function Pages() {
           open.value = !open.value;
         }}
       >
-        Menu
+        {say`Menu`}
       </button>
-      <nav class="pages" id="pages" data-open={open.value ? 'yes' : 'no'} aria-label="Pages">
+      <nav class="pages" id="pages" data-open={open.value ? 'yes' : 'no'} aria-label={say`Pages`}>
         <ul>
           {PAGES.map(([to, words]) => (
             <li key={to}>
@@ -106,17 +109,17 @@ function isWithin(path: string, page: string): boolean {
 }
 
 const VERBS = [
-  ['/add/handover', 'Goods out'],
-  ['/add/return', 'Goods back'],
-  ['/add/payment', 'Payment'],
-  ['/count', 'Count'],
+  ['/add/handover', say`Goods out`],
+  ['/add/return', say`Goods back`],
+  ['/add/payment', say`Payment`],
+  ['/count', say`Count`],
 ] as const;
 
 /** The four things done most, at the thumb on a phone, in a row under the head when it is wide. */
 function Verbs() {
   const { path } = address.value;
   return (
-    <nav class="verbs no-print" aria-label="Record">
+    <nav class="verbs no-print" aria-label={say.as('verb')`Record`}>
       {VERBS.map(([to, words]) => (
         <a key={to} href={to} aria-current={path === to ? 'page' : undefined}>
           {words}
@@ -166,20 +169,21 @@ function Current() {
   if (now === undefined) return null;
   if (now === 'missing') {
     return (
-      <Page title="There is no page here">
+      <Page title={say`There is no page here`}>
         <p>
-          Go to <a href="/">the places</a>, or <a href="/find">find a record</a>.
+          {say.pieces`Go to ${link('/', say`the places`)}, or
+            ${link('/find', say`find a record`)}.`}
         </p>
       </Page>
     );
   }
   if (now === 'not loaded') {
     return (
-      <Page title="This page could not be loaded">
+      <Page title={say`This page could not be loaded`}>
         <p>
-          There is no connection, or a newer version of Cratebook is there.{' '}
+          {say`There is no connection, or a newer version of Cratebook is there.`}{' '}
           <a href={path} target="_self">
-            Load it again
+            {say`Load it again`}
           </a>
         </p>
       </Page>

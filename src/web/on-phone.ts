@@ -2,6 +2,7 @@ import type { ErrorAnswer } from '../contract/api.ts';
 import type { CopyState, Held, OutboxEntry } from '../journal/book-copy.ts';
 import type { BookRecord } from '../records/record.ts';
 import { isAboutRecords } from './about-records.ts';
+import { say } from './say.ts';
 
 /** What of a book is only on this device, told apart for people. */
 export interface OnPhone {
@@ -17,7 +18,7 @@ export interface OnPhone {
 
 export const TAKEN_BACK: Held = {
   name: 'taken_back',
-  message: 'Taken back on this phone before the server had it.',
+  message: say`Taken back on this phone before the server had it.`,
 };
 
 export function onPhone({ outbox, aside }: CopyState): OnPhone {
@@ -34,8 +35,8 @@ export function phoneTrouble(refusal: ErrorAnswer): ErrorAnswer {
   if (isAboutRecords(refusal)) return refusal;
   return {
     name: 'not_kept',
-    message:
-      'This phone could not save it (mostly it is full), and the server was not reached. What ' +
-      'you typed stays here: free some space on the phone or get a connection, then save again.',
+    message: say`This phone could not save it (mostly it is full), and the server was not reached.
+      What you typed stays here: free some space on the phone or get a connection, then save
+      again.`,
   };
 }

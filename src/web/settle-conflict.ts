@@ -1,12 +1,13 @@
 import type { BookRecord } from '../records/record.ts';
 import type { Draft } from './book.ts';
+import { say } from './say.ts';
 import { contentOf } from './undo.ts';
 
 /**
  * Two people changed the same record apart from each other. A person chooses which one stands; the
  * drafts here write that choice down, so that on every device the same one counts.
  */
-const REASON = 'Two versions of one record: the other one stands';
+const REASON = say`Two versions of one record: the other one stands`;
 
 /**
  * @param counts the claim that counts now, the later one

@@ -3,6 +3,7 @@ import type { CopyStore } from '../journal/book-copy.ts';
 import { memoryCopies } from '../journal/memory-copy.ts';
 import { openIndexedDbStore } from '../storage/indexeddb/open-indexeddb-store.ts';
 import type { Machine, Windows } from './machine.ts';
+import { say } from './say.ts';
 
 /** The device that the browser runs on: its clock, its randomness and what it keeps. */
 const STORE = 'cratebook';
@@ -31,7 +32,7 @@ export async function thisDevice(): Promise<Machine> {
 /** Where the browser lets nothing be kept, a save is only one when the server has it. */
 function copiesThatKeepNothing(): CopyStore {
   const copies = memoryCopies();
-  const detail = 'This browser keeps nothing for the app.';
+  const detail = say`This browser keeps nothing for the app.`;
   return {
     ...copies,
     openCopy: async (book) => {

@@ -1,6 +1,7 @@
 import type { Ledger } from '../ledger/ledger.ts';
 import type { BookRecord, RecordOf } from '../records/record.ts';
 import type { Draft } from './book.ts';
+import { say } from './say.ts';
 
 /**
  * The record that takes another one back, as nothing is ever deleted: an added record is removed,
@@ -28,7 +29,7 @@ function broughtBack(ledger: Ledger, record: RecordOf<'void'>): string | undefin
 }
 
 function removalOf(id: string): Draft {
-  return { kind: 'void', voids: id, reason: 'Undone' };
+  return { kind: 'void', voids: id, reason: say`Undone` };
 }
 
 /** A record's own content, without what the device stamped and without what it replaced. */

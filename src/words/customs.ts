@@ -17,6 +17,8 @@ export interface Customs {
   amount(minor: number, currency: string): string;
   /** A day (`YYYY-MM-DD`) with its month as a word: `12 Mar 2027`; other text comes back. */
   day(day: string): string;
+  /** Names one after the other: `Ada, Ben and Cleo`. */
+  list(names: readonly string[]): string;
   /** The plural category of a number (CLDR). */
   category(number: number): Intl.LDMLPluralRule;
 }
@@ -26,6 +28,8 @@ const DAYS_KEPT_MAX = 4000;
 
 export function customsOf({ tag, customs }: Language): Customs {
   const wholes = new Intl.NumberFormat(customs);
+  // American English would put one more comma before "and".
+  const lists = new Intl.ListFormat(tag === 'en' ? 'en-GB' : customs, { type: 'conjunction' });
   const plurals = new Intl.PluralRules(customs);
   const formats = new Map<string, Intl.NumberFormat>();
   const format = (currency: string, style: 'currency' | 'decimal'): Intl.NumberFormat => {
@@ -44,6 +48,7 @@ export function customsOf({ tag, customs }: Language): Customs {
         : `${currency}\u00a0${written(minor, 'XXX', 'decimal')}`,
     amount: (minor, currency) => written(minor, currency, 'decimal'),
     day: keptDays(tag === 'en' ? dayMonthYear(customs) : dayByCustom(customs)),
+    list: (names) => lists.format(names),
     category: (number) => plurals.select(number),
   };
 }

@@ -71,8 +71,16 @@ const PLACE = /\{(\d+)\}|#/g;
 /** Parts the meaning of a key from its text. */
 const MEANING = '§';
 
+const keys = new WeakMap<TemplateStringsArray, string>();
+
+/** A long text may be broken in the code: a line break with what stands around it is one space. */
 function keyOf(words: TemplateStringsArray): string {
-  return words.reduce((key, text, at) => `${key}{${at - 1}}${text}`);
+  const known = keys.get(words);
+  if (known !== undefined) return known;
+  const joined = words.reduce((key, text, at) => `${key}{${at - 1}}${text}`);
+  const key = joined.replace(/\s*\n\s*/g, ' ');
+  keys.set(words, key);
+  return key;
 }
 
 /** A number that no catalogue knows forms for is told by the English ones. */

@@ -1,3 +1,4 @@
+import { say } from '../say.ts';
 import '../screens/form/form.css';
 import { useId } from 'preact/hooks';
 import { useBook } from '../book.ts';
@@ -44,7 +45,7 @@ export function LineBox() {
       {line.chosen !== undefined && <Effect draft={line.chosen} replaces={undefined} />}
       <div class="form-end">
         <Button kind="main" submit disabled={line.busy || line.chosen === undefined}>
-          Save
+          {say`Save`}
         </Button>
       </div>
       <SavedNotice />

@@ -1,3 +1,4 @@
+import { say } from '../say.ts';
 import './line.css';
 import { useSignal } from '@preact/signals';
 import type { ComponentType } from 'preact';
@@ -15,8 +16,8 @@ export function Shortcuts() {
   });
   return (
     <>
-      <nav class="shortcuts no-print" aria-label="Shortcuts">
-        <a href="/families?show=to-pay">Still to pay</a>
+      <nav class="shortcuts no-print" aria-label={say`Shortcuts`}>
+        <a href="/families?show=to-pay">{say`Still to pay`}</a>
         <button
           type="button"
           aria-haspopup="dialog"
@@ -25,7 +26,7 @@ export function Shortcuts() {
             isOpen.value = true;
           }}
         >
-          One line{' '}
+          {say`One line`}{' '}
           <span class="key" aria-hidden="true">
             /
           </span>
@@ -33,8 +34,8 @@ export function Shortcuts() {
       </nav>
       <Dialog
         open={isOpen.value}
-        title="Write it in one line"
-        close="Close"
+        title={say`Write it in one line`}
+        close={say`Close`}
         onClose={() => {
           isOpen.value = false;
         }}

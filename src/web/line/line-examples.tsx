@@ -1,5 +1,6 @@
 import type { LineLanguage } from '../../intake/one-line/line-words.ts';
 import { useBook } from '../book.ts';
+import { say } from '../say.ts';
 import { type LineExample, lineExamples } from './line-example-list.ts';
 
 /** Lines to begin with, over the names of this book; tapping one writes it. */
@@ -9,12 +10,12 @@ export function LineExamples(props: { readonly onWrite: (line: string) => void }
   const [seller, other] = sellers.keys();
   const [product] = products.keys();
   if (seller === undefined || product === undefined) {
-    return <p class="none">Add sellers and products in set-up first.</p>;
+    return <p class="none">{say`Add sellers and products in set-up first.`}</p>;
   }
   const names = { seller, other: other ?? seller, product };
   return (
     <section class="line-examples" aria-labelledby="line-examples">
-      <h3 id="line-examples">For example</h3>
+      <h3 id="line-examples">{say`For example`}</h3>
       <ul>
         {lineExamples.map((example) => (
           <li key={example.en}>

@@ -1,3 +1,4 @@
+import { say } from '../say.ts';
 import type { WrittenLine } from './use-line.ts';
 
 /** The line itself, a combobox: the focus stays in it while the arrows go through the readings. */
@@ -6,7 +7,7 @@ export function LineField(props: { readonly id: string; readonly line: WrittenLi
   const readings = line.read.ok ? line.read.value.length : 0;
   return (
     <>
-      <label for={`${id}-line`}>What happened</label>
+      <label for={`${id}-line`}>{say`What happened`}</label>
       <input
         ref={line.field}
         id={`${id}-line`}

@@ -1,8 +1,8 @@
 import type { LineDraft } from '../../intake/one-line/line-kind.ts';
 import type { LineTrouble } from '../../intake/one-line/line-trouble.ts';
 import type { Ledger } from '../../ledger/ledger.ts';
-import { dayText } from '../../statements/day-text.ts';
 import { recordSentence } from '../../statements/record-sentence.ts';
+import { say } from '../say.ts';
 
 /** The sentence that the record of a draft will have. */
 export function draftSentence(draft: LineDraft, ledger: Ledger): string {
@@ -14,14 +14,14 @@ export function troubleWords({ name, said, wanted, nearest }: LineTrouble): stri
   switch (name) {
     case 'word_not_known':
       return nearest === undefined
-        ? `“${said}” is not known: write ${wanted}.`
-        : `“${said}” is not known. The nearest known word is “${nearest}”.`;
+        ? say`“${said}” is not known: write ${wanted}.`
+        : say`“${said}” is not known. The nearest known word is “${nearest}”.`;
     case 'word_does_not_belong':
-      return `“${said}” has no place in this line. Wanted: ${wanted}.`;
+      return say`“${said}” has no place in this line. Wanted: ${wanted}.`;
     case 'number_does_not_fit':
-      return `“${said}” does not fit. Wanted: ${wanted}.`;
+      return say`“${said}” does not fit. Wanted: ${wanted}.`;
     default:
-      return `Still wanted: ${wanted}.`;
+      return say`Still wanted: ${wanted}.`;
   }
 }
 
@@ -32,8 +32,9 @@ export function spokenWords(
   ledger: Ledger,
 ): string {
   const sentences = drafts.map(
-    (draft) => `${draftSentence(draft, ledger)}, ${dayText(draft.date)}`,
+    (draft) => `${draftSentence(draft, ledger)}, ${say.day(draft.date)}`,
   );
-  if (sentences.length > 1) return `${sentences.length} readings. ${sentences.join('. Or: ')}`;
+  if (sentences.length > 1)
+    return say`${sentences.length} readings. ${sentences.join(say`. Or: `)}`;
   return sentences[0] ?? troubles.map(troubleWords).join(' ');
 }

@@ -1,8 +1,8 @@
 import type { LineDraft } from '../../intake/one-line/line-kind.ts';
 import type { LineRead } from '../../intake/one-line/read-line.ts';
-import { dayText } from '../../statements/day-text.ts';
 import { useBook } from '../book.ts';
 import { LinesWords } from '../parts/lines-words.tsx';
+import { say } from '../say.ts';
 import { draftSentence, troubleWords } from './line-words.ts';
 
 /** How a line is read: the sentences its record would have, or what is still wanted. */
@@ -18,9 +18,10 @@ export function Readings(props: {
   return (
     <div class="line-told">
       {drafts.length > 1 && (
-        <p>It may mean one of {drafts.length}. Choose with the arrow keys, or tap the right one.</p>
+        <p>{say`It may mean one of ${drafts.length}. Choose with the arrow keys, or tap the right
+          one.`}</p>
       )}
-      <div role="listbox" id={`${id}-readings`} aria-label="How the line is read">
+      <div role="listbox" id={`${id}-readings`} aria-label={say`How the line is read`}>
         {drafts.map((draft, place) => (
           <Reading
             key={`${draft.kind} ${JSON.stringify(draft)}`}
@@ -68,7 +69,7 @@ function Reading(props: {
           <LinesWords lines={draft.lines} none="" />
         </span>
       )}
-      <span class="soft">{dayText(draft.date)}</span>
+      <span class="soft">{say.day(draft.date)}</span>
     </button>
   );
 }

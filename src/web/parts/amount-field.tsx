@@ -1,6 +1,6 @@
 import { currencySign } from '../../base/currency.ts';
-import { moneyText } from '../../statements/money-text.ts';
 import { useBook } from '../book.ts';
+import { say } from '../say.ts';
 import { Field, type FieldProps } from './field.tsx';
 import { moneyToType } from './typed.ts';
 
@@ -43,7 +43,7 @@ export function AmountField(
               key={`${chip.minor} ${chip.words}`}
               onClick={() => props.onValue(moneyToType(chip.minor, currency))}
             >
-              <b>{moneyText(chip.minor, currency)}</b> {chip.words}
+              <b>{say.money(chip.minor, currency)}</b> {chip.words}
             </button>
           ))}
         </div>

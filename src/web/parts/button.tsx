@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { say } from '../say.ts';
 
 /**
  * A button that does something here (a link goes somewhere). `kind="main"` for the one thing a page
@@ -29,6 +30,6 @@ export function Button(props: {
 }
 
 /** Prints this page with the print style sheet. */
-export function PrintButton({ children = 'Print' }: { readonly children?: ComponentChildren }) {
+export function PrintButton({ children = say`Print` }: { readonly children?: ComponentChildren }) {
   return <Button onClick={() => print()}>{children}</Button>;
 }

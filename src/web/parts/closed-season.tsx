@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { dayText } from '../../statements/day-text.ts';
 import { useBook } from '../book.ts';
+import { say } from '../say.ts';
 import { TextField } from './field.tsx';
 import { type FieldError, Notice } from './notice.tsx';
 
@@ -24,7 +24,7 @@ export function useLate(): Late {
     reason,
     onReason,
     field: closed && said !== '' ? { late: said } : {},
-    errors: missing ? [{ field: 'late', words: 'Write why this record comes late.' }] : [],
+    errors: missing ? [{ field: 'late', words: say`Write why this record comes late.` }] : [],
   };
 }
 
@@ -39,9 +39,9 @@ export function LateField(props: { readonly late: Late; readonly error?: string 
   if (closed === undefined) return null;
   return (
     <div class="late">
-      <p>The season was closed on {dayText(closed.date)}. This is kept as a late record.</p>
+      <p>{say`The season was closed on ${say.day(closed.date)}. This is kept as a late record.`}</p>
       <TextField
-        label="Why it comes late"
+        label={say`Why it comes late`}
         name="late"
         value={props.late.reason}
         onValue={props.late.onReason}
@@ -57,10 +57,10 @@ export function ClosedNotice() {
   const closed = useClosed();
   if (closed === undefined) return null;
   return (
-    <Notice title={`The season was closed on ${dayText(closed.date)}.`}>
+    <Notice title={say`The season was closed on ${say.day(closed.date)}.`}>
       <p>
-        Set-up and earlier records are read-only. Goods and money that turn up later are still
-        recorded, with the day and the reason why they come late.
+        {say`Set-up and earlier records are read-only. Goods and money that turn up later are still
+          recorded, with the day and the reason why they come late.`}
       </p>
     </Notice>
   );

@@ -1,6 +1,7 @@
 import { useId } from 'preact/hooks';
 import { type CountersNotice, countersNotice } from '../../questions/counters.ts';
 import { useBook } from '../book.ts';
+import { say } from '../say.ts';
 import { Field } from './field.tsx';
 
 export type CountersTyped = readonly [string, string];
@@ -12,11 +13,12 @@ export function countersOf(typed: CountersTyped): [string, string] | undefined {
 }
 
 const WORDS: Readonly<Record<Exclude<CountersNotice, 'two' | 'nobody'>, string>> = {
-  one: 'One person only. It can be saved; a second adult who counts too makes it safe.',
-  'same-person': 'Both names are the same person. Ask another adult to count too.',
-  'same-family': 'Both are of one household. Better that an adult of another household counts too.',
-  'same-last-name':
-    'Both have the same last name. If they share a home, let an adult of another one count too.',
+  one: say`One person only. It can be saved; a second adult who counts too makes it safe.`,
+  'same-person': say`Both names are the same person. Ask another adult to count too.`,
+  'same-family': say`Both are of one household. Better that an adult of another household counts
+    too.`,
+  'same-last-name': say`Both have the same last name. If they share a home, let an adult of another
+    one count too.`,
 };
 
 /** The two adults who counted: warned about, never refused. */
@@ -31,16 +33,16 @@ export function CountersField(props: {
   const warned = notice !== 'two' && notice !== 'nobody';
   return (
     <fieldset class="field counters">
-      <legend>Counted by two adults</legend>
+      <legend>{say`Counted by two adults`}</legend>
       <div class="field-row">
         <Name
-          label="First counter"
+          label={say`First counter`}
           list={list}
           value={first}
           onValue={(n) => props.onValue([n, second])}
         />
         <Name
-          label="Second counter"
+          label={say`Second counter`}
           list={list}
           value={second}
           onValue={(n) => props.onValue([first, n])}

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useId, useRef } from 'preact/hooks';
+import { say } from '../say.ts';
 import { Button } from './button.tsx';
 
 /**
@@ -28,7 +29,7 @@ export function Dialog(props: {
           {props.children}
           <p class="dialog-close">
             <Button quiet onClick={props.onClose}>
-              {props.close ?? 'Close without saving'}
+              {props.close ?? say`Close without saving`}
             </Button>
           </p>
         </>

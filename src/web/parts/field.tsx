@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
+import { say } from '../say.ts';
 
 /**
  * A form field: label, hint, error and one control, tied together for screen readers.
@@ -35,7 +36,7 @@ export function Field(
     <div class={props.error ? 'field field-wrong' : 'field'}>
       <label for={id}>
         {props.label}
-        {props.optional && <span class="field-optional"> (if any)</span>}
+        {props.optional && <span class="field-optional"> {say`(if any)`}</span>}
       </label>
       {props.hint && (
         <div class="field-hint" id={`${id}-hint`}>

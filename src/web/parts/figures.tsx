@@ -1,5 +1,5 @@
-import { moneyText, unitsText } from '../../statements/money-text.ts';
 import { useBook } from '../book.ts';
+import { say } from '../say.ts';
 
 /**
  * Numbers with their meaning in shape, word and colour together: goods ■ units, money ● amount,
@@ -14,13 +14,12 @@ interface Behind {
   readonly plain?: boolean;
 }
 
-export function Units(props: Behind & { readonly units: number; readonly word?: string }) {
-  const word = props.word ?? (props.units === 1 ? 'unit' : 'units');
+export function Units(props: Behind & { readonly units: number; readonly words?: string }) {
+  const words = props.words ?? say.count(props.units)`# unit|# units`;
   return (
     <Behind to={props.to} class={props.plain ? 'figure' : 'figure figure-goods'}>
       {!props.plain && <span class="shape shape-goods" aria-hidden="true" />}
-      {unitsText(props.units)}
-      {props.plain ? '' : ` ${word}`}
+      {props.plain ? say.units(props.units) : words}
     </Behind>
   );
 }
@@ -31,7 +30,7 @@ export function Money(props: Behind & { readonly minor: number }) {
   return (
     <Behind to={props.to} class={props.plain ? 'figure' : 'figure figure-money'}>
       {!props.plain && <span class="shape shape-money" aria-hidden="true" />}
-      {moneyText(props.minor, currency)}
+      {say.money(props.minor, currency)}
     </Behind>
   );
 }
@@ -44,15 +43,15 @@ export function Difference(
   props: Behind & { readonly amount: number; readonly of: 'units' | 'money' },
 ) {
   const { currency } = useBook();
-  if (props.amount === 0) return <span class="figure figure-agrees">✓ agrees</span>;
+  if (props.amount === 0) return <span class="figure figure-agrees">{say`✓ agrees`}</span>;
   const size = Math.abs(props.amount);
-  const text = props.of === 'money' ? moneyText(size, currency) : unitsText(size);
+  const text = props.of === 'money' ? say.money(size, currency) : say.units(size);
   return (
     <Behind to={props.to} class="figure figure-difference">
       <span class="shape shape-difference" aria-hidden="true">
         ▲
       </span>
-      {text} {props.amount < 0 ? 'short' : 'over'}
+      {props.amount < 0 ? say`${text} short` : say`${text} over`}
     </Behind>
   );
 }

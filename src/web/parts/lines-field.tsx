@@ -3,8 +3,10 @@ import { plainText } from '../../base/plain-text.ts';
 import { valueOfLines } from '../../questions/value-of-lines.ts';
 import type { Lines } from '../../records/fields.ts';
 import { useBook } from '../book.ts';
+import { say } from '../say.ts';
 import { fieldId } from './field.tsx';
 import { Money, Units } from './figures.tsx';
+import { link } from './link.tsx';
 import { caseUnits, type LinesTyped } from './typed.ts';
 
 /** More products than a person finds at a glance: a search stands above them. */
@@ -59,8 +61,8 @@ export function LinesField(props: {
         <input
           type="search"
           class="lines-find"
-          placeholder={`Find one of ${shown.length} products`}
-          aria-label={`${props.label}: find a product`}
+          placeholder={say`Find one of ${shown.length} products`}
+          aria-label={say`${props.label}: find a product`}
           value={wanted}
           onInput={(event) => setWanted(event.currentTarget.value)}
         />
@@ -69,20 +71,20 @@ export function LinesField(props: {
         <table class="lines-table">
           <thead>
             <tr>
-              <th scope="col">Product</th>
+              <th scope="col">{say`Product`}</th>
               {props.beside && (
                 <th scope="col" class="number lines-beside">
                   {props.beside.head}
                 </th>
               )}
               <th scope="col" class="number">
-                Cases
+                {say`Cases`}
               </th>
               <th scope="col" class="number">
-                Singles
+                {say`Singles`}
               </th>
               <th scope="col" class="number lines-sum">
-                Units
+                {say`Units`}
               </th>
             </tr>
           </thead>
@@ -110,7 +112,8 @@ export function LinesField(props: {
 export function NoProducts() {
   return (
     <p class="none">
-      No product yet. <a href="/products">Add the first one</a> from the supplier’s price list.
+      {say.pieces`No product yet. ${link('/products', say`Add the first one`)} from the supplier’s
+        price list.`}
     </p>
   );
 }
@@ -140,7 +143,7 @@ function LineRow(props: {
         <span class="lines-name">{words}</span>{' '}
         <span class="lines-price">
           <Money minor={ledger.priceOn(product, props.day)} plain />
-          {size > 1 && `, case of ${size}`}
+          {size > 1 && `, ${say`case of ${size}`}`}
         </span>
         {error && (
           <span class="error-text" id={`${props.id}-error`}>
@@ -156,7 +159,7 @@ function LineRow(props: {
             inputMode="numeric"
             autocomplete="off"
             class="number lines-input"
-            aria-label={`${words}, cases of ${size}`}
+            aria-label={say`${words}, cases of ${size}`}
             value={typed.cases}
             onInput={(event) => type('cases', event.currentTarget.value)}
           />
@@ -169,7 +172,7 @@ function LineRow(props: {
           inputMode="numeric"
           autocomplete="off"
           class="number lines-input"
-          aria-label={`${words}, singles`}
+          aria-label={say`${words}, singles`}
           aria-invalid={error ? 'true' : undefined}
           aria-describedby={error ? `${props.id}-error` : undefined}
           value={typed.singles}

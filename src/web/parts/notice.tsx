@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { say } from '../say.ts';
 import { fieldId } from './field.tsx';
 
 /**
@@ -25,7 +26,14 @@ export function Notice(props: {
 
 export function Octagon() {
   return (
-    <svg class="octagon" viewBox="0 0 20 20" width="20" height="20" role="img" aria-label="Stop">
+    <svg
+      class="octagon"
+      viewBox="0 0 20 20"
+      width="20"
+      height="20"
+      role="img"
+      aria-label={say`Stop`}
+    >
       <path d="M6 1h8l5 5v8l-5 5H6l-5-5V6z" />
       <path class="octagon-mark" d="M10 5v6M10 13.5v1.5" />
     </svg>
@@ -55,7 +63,7 @@ export function ErrorSummary(props: {
     <div class="notice notice-stop" ref={box} tabIndex={-1} role="alert">
       <Octagon />
       <div>
-        <p class="notice-title">Not saved yet. What you typed is still here.</p>
+        <p class="notice-title">{say`Not saved yet. What you typed is still here.`}</p>
         <ul>
           {props.errors.map((error) => (
             <li key={`${error.field} ${error.words}`}>

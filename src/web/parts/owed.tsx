@@ -1,5 +1,5 @@
-import { moneyText } from '../../statements/money-text.ts';
 import { useBook } from '../book.ts';
+import { say } from '../say.ts';
 
 /** What is owed, its direction in words: `$36.00 still to pay`, `$5.00 in credit`, `even`. */
 export function Owed(props: {
@@ -8,11 +8,11 @@ export function Owed(props: {
   readonly to?: string;
 }) {
   const { currency } = useBook();
-  if (props.minor === 0) return <span class="owed owed-even">✓ even</span>;
-  const words = props.minor > 0 ? 'still to pay' : 'in credit';
+  if (props.minor === 0) return <span class="owed owed-even">{say`✓ even`}</span>;
+  const words = props.minor > 0 ? say`still to pay` : say`in credit`;
   const text = (
     <>
-      {moneyText(Math.abs(props.minor), currency)} <span class="owed-words">{words}</span>
+      {say.money(Math.abs(props.minor), currency)} <span class="owed-words">{words}</span>
     </>
   );
   return props.to === undefined ? (

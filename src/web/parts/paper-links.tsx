@@ -1,10 +1,11 @@
 import { routes } from '../../contract/api.ts';
 import { useBook } from '../book.ts';
+import { say } from '../say.ts';
 import { PrintButton } from './button.tsx';
 
 const PAPER_SIZES = [
   ['a4', 'A4'],
-  ['letter', 'Letter'],
+  ['letter', say`Letter`],
 ] as const;
 
 /** Print this page, or fetch the tagged PDF for A4 or Letter paper. */
@@ -21,13 +22,13 @@ export function PaperLinks(props: {
   return (
     <span class="paper-links">
       {props.print && <PrintButton />}
-      <span class="paper-word">{props.words} PDF</span>
+      <span class="paper-word">{say`${props.words} PDF`}</span>
       {PAPER_SIZES.map(([size, words]) => (
         <a
           key={size}
           href={`${to}?paper=${size}`}
           download
-          aria-label={`${props.words} PDF, ${words}`}
+          aria-label={say`${props.words} PDF, ${words}`}
         >
           {words}
         </a>

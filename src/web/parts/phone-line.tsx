@@ -1,6 +1,7 @@
 import type { ErrorAnswer } from '../../contract/api.ts';
 import { useBook } from '../book.ts';
 import { newVersion } from '../offline/keep-app-offline.ts';
+import { say } from '../say.ts';
 import { Button } from './button.tsx';
 
 /**
@@ -18,20 +19,23 @@ export function PhoneLine() {
   const quiet = records === 0 && toLookAt === 0 && trouble === undefined && start === undefined;
   if (quiet && book.keeps) return null;
   return (
-    <aside class="phone-line no-print" aria-label="This phone and the server">
+    <aside class="phone-line no-print" aria-label={say`This phone and the server`}>
       {!book.keeps && (
         <a class="phone-held" href="/phone">
-          <span aria-hidden="true">▲</span> Nothing is kept on this phone
+          <span aria-hidden="true">▲</span> {say`Nothing is kept on this phone`}
         </a>
       )}
       {toLookAt > 0 && (
         <a class="phone-held" href="/phone">
-          <span aria-hidden="true">▲</span> {toLookAt} not taken by the server
+          <span aria-hidden="true">▲</span>{' '}
+          {say.count(toLookAt)`# not taken by the server|# not taken by the server`}
         </a>
       )}
       {(records > 0 || trouble !== undefined) && (
         <a class="phone-mark" href="/phone">
-          {records > 0 ? `${counted(records)} saved on this phone` : why(trouble)}
+          {records > 0
+            ? say.count(records)`# record saved on this phone|# records saved on this phone`
+            : why(trouble)}
         </a>
       )}
       {start !== undefined && <NewVersion start={start} />}
@@ -40,26 +44,22 @@ export function PhoneLine() {
 }
 
 const WHY: Readonly<Record<string, string>> = {
-  no_answer: 'No connection',
-  not_signed_in: 'Not signed in',
-  phone_store_failed: 'Load the app again',
+  no_answer: say`No connection`,
+  not_signed_in: say`Not signed in`,
+  phone_store_failed: say`Load the app again`,
 };
 
 function why(trouble: ErrorAnswer | undefined): string {
-  return WHY[trouble?.name ?? ''] ?? 'Server not reached';
+  return WHY[trouble?.name ?? ''] ?? say`Server not reached`;
 }
 
 function NewVersion({ start }: { readonly start: () => void }) {
   return (
     <span class="phone-version">
-      A newer version of Cratebook is ready.{' '}
+      {say`A newer version of Cratebook is ready.`}{' '}
       <Button quiet onClick={start}>
-        Start it
+        {say`Start it`}
       </Button>
     </span>
   );
-}
-
-function counted(records: number): string {
-  return records === 1 ? '1 record' : `${records} records`;
 }

@@ -1,5 +1,7 @@
 import { useBook } from '../book.ts';
+import { say } from '../say.ts';
 import { type FieldProps, type Option, SelectField } from './field.tsx';
+import { link } from './link.tsx';
 
 /**
  * Pickers for things of the set-up, on the browser's own select (typing a name finds it).
@@ -15,8 +17,8 @@ interface PickerProps extends FieldProps {
 
 const NO_SELLERS = (
   <>
-    No seller yet. <a href="/set-up/paste">Paste a seller list</a>, or{' '}
-    <a href="/set-up/sellers">add a seller</a>.
+    {say.pieces`No seller yet. ${link('/set-up/paste', say`Paste a seller list`)}, or
+      ${link('/set-up/sellers', say`add a seller`)}.`}
   </>
 );
 
@@ -28,22 +30,27 @@ export function SellerPicker(props: PickerProps) {
     .map(({ seller, name, active }) => ({
       value: seller,
       words: name,
-      ...(active ? {} : { group: 'Not selling any more' }),
+      ...(active ? {} : { group: say`Not selling any more` }),
     }));
   const hint = options.length > 0 ? props.hint : NO_SELLERS;
   return (
-    <SelectField {...props} hint={hint} options={options} empty={props.none ?? 'Choose a seller'} />
+    <SelectField
+      {...props}
+      hint={hint}
+      options={options}
+      empty={props.none ?? say`Choose a seller`}
+    />
   );
 }
 
 export function ProductPicker(props: PickerProps) {
   const { products } = useBook().ledger.setup;
-  return named(props, products, (record) => record.product, 'Choose a product');
+  return named(props, products, (record) => record.product, say`Choose a product`);
 }
 
 export function FamilyPicker(props: PickerProps) {
   const { families } = useBook().ledger.setup;
-  return named(props, families, (record) => record.family, 'Choose a family');
+  return named(props, families, (record) => record.family, say`Choose a family`);
 }
 
 function named<R extends { readonly name: string }>(

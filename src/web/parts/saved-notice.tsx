@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { BookRecord } from '../../records/record.ts';
 import { useBook } from '../book.ts';
 import type { OnPhone } from '../on-phone.ts';
+import { say } from '../say.ts';
 import { undoDraft } from '../undo.ts';
 import { Button } from './button.tsx';
 import { useClosed } from './closed-season.tsx';
@@ -26,17 +27,18 @@ export function SavedNotice() {
         <div class="saved-line">
           <SavedMark where={where} />
           <span class="saved-text">
-            {records.length > 1 && `${records.length} records. Last: `}
+            {records.length > 1 &&
+              `${say.count(records.length)`# record. Last:|# records. Last:`} `}
             <Sentence record={records[records.length - 1]} />
           </span>
           <span class="saved-verbs">
             {!closed && where !== 'held' && (
               <Button quiet onClick={undo}>
-                Undo
+                {say`Undo`}
               </Button>
             )}
             <Button quiet onClick={() => (book.saved.value = [])}>
-              Hide
+              {say`Hide`}
             </Button>
           </span>
         </div>
@@ -50,13 +52,13 @@ export function SavedNotice() {
 function SavedMark(props: { readonly where: Where }) {
   switch (props.where) {
     case 'server':
-      return <span class="saved-mark">Saved</span>;
+      return <span class="saved-mark">{say`Saved`}</span>;
     case 'phone':
-      return <span class="phone-mark">Saved on this phone</span>;
+      return <span class="phone-mark">{say`Saved on this phone`}</span>;
     case 'held':
       return (
         <a class="phone-held" href="/phone">
-          <span aria-hidden="true">▲</span> Not taken by the server
+          <span aria-hidden="true">▲</span> {say`Not taken by the server`}
         </a>
       );
   }

@@ -4,6 +4,7 @@ import type { ErrorAnswer } from '../../contract/api.ts';
 import { shortSaid } from '../../intake/finding.ts';
 import type { BookRecord } from '../../records/record.ts';
 import { type Draft, useBook } from '../book.ts';
+import { say } from '../say.ts';
 import type { FieldError } from './notice.tsx';
 
 /** What a form hands to be saved: the records it makes, or what does not fit in it. */
@@ -58,11 +59,10 @@ export function useSaving(): Saving {
 
 function refusalErrors(refusal: ErrorAnswer): FieldError[] {
   const findings = refusal.findings ?? [];
-  if (findings.length === 0) return [{ field: '', words: refusal.message }];
+  if (findings.length === 0) return [{ field: '', words: say.told(refusal.message) }];
   return findings.map(({ field, said, wanted }) => ({
     field,
-    words:
-      `${field === '' ? 'This record' : field}: ` +
-      `${shortSaid(said)} does not fit, it wants ${wanted}.`,
+    words: say`${field === '' ? say`This record` : field}: ${shortSaid(said)} does not fit, it wants
+      ${say.told(wanted)}.`,
   }));
 }

@@ -1,5 +1,6 @@
 import { standingHolds } from '../../questions/standing-holds.ts';
 import { useBook } from '../book.ts';
+import { say } from '../say.ts';
 import { Octagon } from './notice.tsx';
 
 /** Shown wherever a product is listed while a stop-sale of it stands; nothing otherwise. */
@@ -11,11 +12,9 @@ export function StopSale({ product }: { readonly product: string }) {
       <span aria-hidden="true">
         <Octagon />
       </span>{' '}
-      Stop-sale
+      {say`Stop-sale`}:
       {holds.map(({ lot, reason, id }) => (
-        <span key={id}>
-          {lot === undefined ? '' : ` of lot ${lot}`}: {reason}
-        </span>
+        <span key={id}> {lot === undefined ? reason : say`lot ${lot}: ${reason}`}</span>
       ))}
     </strong>
   );

@@ -4,12 +4,11 @@ import {
   type RunningLine,
   runningBalance,
 } from '../../../questions/running-balance.ts';
-import { dayText } from '../../../statements/day-text.ts';
-import { moneyText, unitsText } from '../../../statements/money-text.ts';
 import { balanceFigure } from '../../../statements/place-words.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
+import { say } from '../../say.ts';
 import { Figure } from './place-list.tsx';
 
 const SHOWN_FIRST = 40;
@@ -31,24 +30,24 @@ export function AccountRoll(props: {
   return (
     <>
       <p class="roll-now">
-        Now <Figure figure={balanceFigure(following.ledger, account, balance, currency)} />
+        {say`Now`} <Figure figure={balanceFigure(following.ledger, account, balance, currency)} />
       </p>
       {lines.length === 0 ? (
-        <p class="none">No record has changed this yet.</p>
+        <p class="none">{say`No record has changed this yet.`}</p>
       ) : (
-        <section class="scrolls" aria-label="Records behind this figure">
+        <section class="scrolls" aria-label={say`Records behind this figure`}>
           <table class="account-roll">
             <thead>
               <tr>
                 <th scope="col" class="roll-wide">
-                  Day
+                  {say`Day`}
                 </th>
-                <th scope="col">Record</th>
+                <th scope="col">{say`Record`}</th>
                 <th scope="col" class="number">
-                  Change
+                  {say`Change`}
                 </th>
                 <th scope="col" class="number">
-                  After
+                  {say`After`}
                 </th>
               </tr>
             </thead>
@@ -66,7 +65,7 @@ export function AccountRoll(props: {
         </section>
       )}
       {shown.length < latest.length && (
-        <Button onClick={() => (all.value = true)}>Show all {latest.length}</Button>
+        <Button onClick={() => (all.value = true)}>{say`Show all ${latest.length}`}</Button>
       )}
     </>
   );
@@ -83,15 +82,15 @@ function AccountLine(props: {
   const outward = account === 'supplier' || account === 'issued';
   const sign = outward ? -1 : 1;
   const text = (amount: number) =>
-    following.ledger === 'money' ? moneyText(amount, currency) : unitsText(amount);
+    following.ledger === 'money' ? say.money(amount, currency) : say.units(amount);
   const change = sign * line.amount;
   return (
     <tr>
-      <td class="roll-wide roll-day">{dayText(line.date)}</td>
+      <td class="roll-wide roll-day">{say.day(line.date)}</td>
       <th scope="row">
-        <span class="roll-day roll-narrow">{dayText(line.date)}</span>{' '}
+        <span class="roll-day roll-narrow">{say.day(line.date)}</span>{' '}
         <a href={`/records/${line.record}`}>
-          {line.cause === 'new-price' ? 'New price: ' : ''}
+          {line.cause === 'new-price' ? say`New price: ` : ''}
           {record === undefined ? line.record : recordSentence(record, ledger)}
         </a>
       </th>

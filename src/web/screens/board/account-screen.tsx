@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import './board.css';
 import type { LedgerName } from '../../../questions/postings-of.ts';
 import { accountName, productName } from '../../../statements/account-name.ts';
@@ -23,13 +24,13 @@ export function AccountScreen({ params, search }: ScreenProps) {
   return (
     <Page
       title={product === undefined ? title : `${productName(ledger.setup, product)}: ${title}`}
-      above={<a href="/">Places</a>}
+      above={<a href="/">{say`Places`}</a>}
       layout="account"
     >
-      <section class="roll" aria-label="Running list">
+      <section class="roll" aria-label={say`Running list`}>
         {seen !== undefined && (
           <p class="roll-more">
-            <a href={whyAddress([seen])}>It does not agree: why?</a>
+            <a href={whyAddress([seen])}>{say`It does not agree: why?`}</a>
           </p>
         )}
         {name !== 'money' && product === undefined && (

@@ -1,8 +1,9 @@
 import { attention } from '../../../questions/attention.ts';
 import type { ClosingItem } from '../../../questions/closing/closing-item.ts';
 import { closingWords } from '../../../statements/closing-words.ts';
-import { moneyText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
+import { link } from '../../parts/link.tsx';
+import { say } from '../../say.ts';
 import { whyItem } from '../../why-address.ts';
 import { leftInShort } from '../closing/left-in-short.ts';
 
@@ -16,15 +17,17 @@ export function Attention() {
   return (
     <section class="attention" aria-labelledby="attention-head">
       <h2 class="column-head" id="attention-head">
-        Needs attention <a href="/closing">whole closing list</a>
+        {say.pieces`Needs attention ${link('/closing', say`whole closing list`)}`}
       </h2>
       {open.length === 0 ? (
-        <p class="none">✓ Nothing is open.</p>
+        <p class="none">{say`✓ Nothing is open.`}</p>
       ) : (
         <ul class="attention-items">
           {open.slice(0, SHOWN).map(({ item, short }) => {
             const words = closingWords(item, ledger, book.workingDay());
-            const missing = short ? `${moneyText(short, book.currency)} missing that morning` : '';
+            const missing = short
+              ? say`${say.money(short, book.currency)} missing that morning`
+              : '';
             const why = whyItem(item);
             return (
               <li key={item.item}>
@@ -33,7 +36,7 @@ export function Attention() {
                 </a>
                 <Left item={item} words={missing || words.left} />
                 <span class="attention-next">
-                  {words.next} {why && <a href={why}>Why?</a>}
+                  {words.next} {why && <a href={why}>{say`Why?`}</a>}
                 </span>
               </li>
             );
@@ -42,7 +45,7 @@ export function Attention() {
       )}
       {open.length > SHOWN && (
         <p class="roll-more">
-          <a href="/closing">{open.length - SHOWN} more</a>
+          <a href="/closing">{say`${open.length - SHOWN} more`}</a>
         </p>
       )}
     </section>

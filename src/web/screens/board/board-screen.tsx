@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import './board.css';
 import { placeIds, places } from '../../../questions/places.ts';
 import { placeName } from '../../../statements/place-words.ts';
@@ -20,9 +21,9 @@ export function BoardScreen({ params, search }: ScreenProps) {
   const chosen = placeIds.find((place) => place === params.place);
   return (
     <Page
-      title={chosen === undefined ? 'Places' : placeName(chosen)}
+      title={chosen === undefined ? say`Places` : placeName(chosen)}
       layout={chosen === undefined ? 'board' : 'board board-place'}
-      above={chosen !== undefined && <a href="/">Places</a>}
+      above={chosen !== undefined && <a href="/">{say`Places`}</a>}
     >
       <Proof places={board} />
       <div class="board-columns">

@@ -1,6 +1,7 @@
 import type { Place, PlaceId } from '../../../questions/places.ts';
 import { type PlaceFigure, placeFigures, placeName } from '../../../statements/place-words.ts';
 import { useBook } from '../../book.ts';
+import { say } from '../../say.ts';
 
 /** Every place with its units and money now; each opens its running list. */
 export function PlaceList(props: {
@@ -8,8 +9,8 @@ export function PlaceList(props: {
   readonly chosen: PlaceId | undefined;
 }) {
   return (
-    <nav class="place-list" aria-label="Places">
-      <h2 class="column-head">Where everything is</h2>
+    <nav class="place-list" aria-label={say`Places`}>
+      <h2 class="column-head">{say`Where everything is`}</h2>
       <ul>
         {props.places.map((place) => (
           <li key={place.place}>
@@ -31,7 +32,7 @@ function PlaceCard({ place, chosen }: { readonly place: Place; readonly chosen: 
     >
       <span class="place-name">
         {placeName(place.place)}
-        {place.negative && <span class="place-flag">▲ more out than in</span>}
+        {place.negative && <span class="place-flag">{say`▲ more out than in`}</span>}
       </span>
       <span class="place-figures">
         {placeFigures(place, currency).map((figure) => (

@@ -2,11 +2,12 @@ import { useSignal } from '@preact/signals';
 import { dayOf } from '../../../questions/find-records.ts';
 import { latestRecords } from '../../../questions/latest-records.ts';
 import type { BookRecord } from '../../../records/record.ts';
-import { dayText } from '../../../statements/day-text.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
+import { link } from '../../parts/link.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
+import { say } from '../../say.ts';
 import { undoDraft } from '../../undo.ts';
 
 const SHOWN_FIRST = 14;
@@ -18,12 +19,12 @@ export function Roll() {
   return (
     <section class="roll" aria-labelledby="roll-head">
       <h2 class="column-head" id="roll-head">
-        Running list <a href="/find">find others</a>
+        {say.pieces`Running list ${link('/find', say`find others`)}`}
       </h2>
       {records.length === 0 ? (
         <p class="none">
-          Nothing is recorded yet. Begin with <a href="/set-up">the set-up</a>: products and
-          sellers; then record the first <a href="/add/delivery">delivery</a>.
+          {say.pieces`Nothing is recorded yet. Begin with ${link('/set-up', say`the set-up`)}:
+            products and sellers; then record the first ${link('/add/delivery', say`delivery`)}.`}
         </p>
       ) : (
         <ol class="roll-lines">
@@ -49,14 +50,14 @@ function RollLine(props: { readonly record: BookRecord; readonly hideDay: boolea
   };
   return (
     <li class="roll-line">
-      <span class={hideDay ? 'roll-day roll-day-same' : 'roll-day'}>{dayText(dayOf(record))}</span>
+      <span class={hideDay ? 'roll-day roll-day-same' : 'roll-day'}>{say.day(dayOf(record))}</span>
       <span class="roll-words">
         <Sentence record={record} />
-        {record.replaces !== undefined && <span class="soft"> (edited)</span>}
+        {record.replaces !== undefined && <span class="soft"> {say`(edited)`}</span>}
         {trouble.value !== '' && <span class="error-text">{trouble.value}</span>}
       </span>
-      <Button quiet onClick={undo} label={`Undo: ${recordSentence(record, book.ledger)}`}>
-        Undo
+      <Button quiet onClick={undo} label={say`Undo: ${recordSentence(record, book.ledger)}`}>
+        {say`Undo`}
       </Button>
     </li>
   );

@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import './closing.css';
 import { useState } from 'preact/hooks';
@@ -35,11 +36,11 @@ export function CloseScreen() {
     reason: '',
   });
   const saving = useSaving();
-  const above = <a href="/closing">Closing list</a>;
+  const above = <a href="/closing">{say`Closing list`}</a>;
   if (season === undefined || closed !== undefined) {
     return (
-      <Page title="Close the season" above={above}>
-        {closed === undefined ? <p>Set up the season first.</p> : <ClosedNotice />}
+      <Page title={say`Close the season`} above={above}>
+        {closed === undefined ? <p>{say`Set up the season first.`}</p> : <ClosedNotice />}
       </Page>
     );
   }
@@ -55,27 +56,27 @@ export function CloseScreen() {
   });
   return (
     <Page
-      title="Close the season"
+      title={say`Close the season`}
       above={above}
-      lead="Check this with a second person. Afterwards only late records can be added."
+      lead={say`Check this with a second person. Afterwards only late records can be added.`}
     >
       <CheckAnswers list={list} />
       <form class="panel" onSubmit={save} noValidate>
         <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
-        <DayField label="Day of closing" {...field('date')} />
+        <DayField label={say`Day of closing`} {...field('date')} />
         <TextField
-          label="Second person"
-          hint="An adult other than you, best a leader of the group who is not the treasurer."
+          label={say`Second person`}
+          hint={say`An adult other than you, best a leader of the group who is not the treasurer.`}
           maxLength={200}
           optional={list.ready}
           {...field('second')}
         />
         <TextField
-          label="Reason"
+          label={say`Reason`}
           hint={
             list.ready
               ? undefined
-              : 'Why the season closes although something is open, and what becomes of it.'
+              : say`Why the season closes although something is open, and what becomes of it.`
           }
           long
           maxLength={500}
@@ -83,7 +84,7 @@ export function CloseScreen() {
           {...field('reason')}
         />
         <Button kind={list.ready ? 'main' : 'stop'} submit disabled={saving.busy}>
-          {list.ready ? 'Close the season' : 'Close with items open'}
+          {list.ready ? say`Close the season` : say`Close with items open`}
         </Button>
       </form>
     </Page>
@@ -97,8 +98,8 @@ function CheckAnswers({ list }: { readonly list: ClosingList }) {
   return (
     <>
       {open.length > 0 && (
-        <Notice tone="stop" title={`${open.length} items are open.`}>
-          <p>Finish them, or give a reason and the name of a second person.</p>
+        <Notice tone="stop" title={say.count(open.length)`# item is open.|# items are open.`}>
+          <p>{say`Finish them, or give a reason and the name of a second person.`}</p>
         </Notice>
       )}
       <dl class="check-answers">
@@ -110,7 +111,7 @@ function CheckAnswers({ list }: { readonly list: ClosingList }) {
             <div key={group}>
               <dt>{words}</dt>
               <dd>
-                {left.length === 0 && '✓ nothing open'}
+                {left.length === 0 && say`✓ nothing open`}
                 <ul>
                   {left.map((item) => {
                     const said = closingWords(item, book.ledger, book.workingDay());
@@ -124,8 +125,8 @@ function CheckAnswers({ list }: { readonly list: ClosingList }) {
                 </ul>
               </dd>
               <dd class="check-change">
-                <a href="/closing" aria-label={`Change: ${words}`}>
-                  Change
+                <a href="/closing" aria-label={say`Change: ${words}`}>
+                  {say`Change`}
                 </a>
               </dd>
             </div>
@@ -145,12 +146,12 @@ function closeDraft(
   const errors: FieldError[] = [];
   const second = typed.second.trim();
   const reason = typed.reason.trim();
-  if (!isDay(typed.date)) errors.push({ field: 'date', words: 'Choose the day of closing.' });
+  if (!isDay(typed.date)) errors.push({ field: 'date', words: say`Choose the day of closing.` });
   if (!ready && second === '') {
-    errors.push({ field: 'second', words: 'Write the name of the second person.' });
+    errors.push({ field: 'second', words: say`Write the name of the second person.` });
   }
   if (!ready && reason === '') {
-    errors.push({ field: 'reason', words: 'Write why it closes with items open.' });
+    errors.push({ field: 'reason', words: say`Write why it closes with items open.` });
   }
   if (errors.length > 0) return refused(errors);
   const closed = {

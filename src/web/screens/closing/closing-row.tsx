@@ -3,11 +3,12 @@ import { closingWords } from '../../../statements/closing-words.ts';
 import { useBook } from '../../book.ts';
 import { Sentence } from '../../parts/sentence.tsx';
 import { StateMark } from '../../parts/state-mark.tsx';
+import { say } from '../../say.ts';
 import { whyItem } from '../../why-address.ts';
 import { nextLinks } from './closing-groups.ts';
 import { leftInShort } from './left-in-short.ts';
 
-const STATES = { done: 'done', open: 'open', 'not-needed': 'not needed' } as const;
+const STATES = { done: say`done`, open: say`open`, 'not-needed': say`not needed` };
 
 /** Products named in the line before they are counted, and named below. */
 const PRODUCTS_NAMED_MAX = 8;
@@ -33,7 +34,7 @@ export function ClosingRow({ item }: { readonly item: ClosingItem }) {
       {words.left !== '' && <p class="closing-left">{short}</p>}
       {short !== words.left && (
         <details>
-          <summary>each product</summary>
+          <summary>{say`each product`}</summary>
           <p>{words.left}</p>
         </details>
       )}
@@ -47,7 +48,7 @@ export function ClosingRow({ item }: { readonly item: ClosingItem }) {
         <p class="next-steps no-print">
           {why !== undefined && (
             <a class="next-step" href={why}>
-              Why?
+              {say`Why?`}
             </a>
           )}
           {links.map(([to, said]) => (
@@ -68,11 +69,11 @@ function Behind({ records }: { readonly records: readonly string[] }) {
   const shown = records.slice(-RECORDS_MAX);
   return (
     <details class="no-print">
-      <summary>{records.length === 1 ? '1 record' : `${records.length} records`} behind it</summary>
+      <summary>{say.count(records.length)`# record behind it|# records behind it`}</summary>
       <ul class="record-list">
         {shown.length < records.length && (
           <li class="soft">
-            The last {shown.length} of {records.length}; the place’s own page has all.
+            {say`The last ${shown.length} of ${records.length}; the place’s own page has all.`}
           </li>
         )}
         {shown.map((id) => (

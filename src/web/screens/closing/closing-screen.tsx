@@ -1,8 +1,8 @@
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import './closing.css';
 import type { ClosingItem } from '../../../questions/closing/closing-item.ts';
 import { closingList } from '../../../questions/closing-list.ts';
-import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
 import { useClosed } from '../../parts/closed-season.tsx';
 import { Notice } from '../../parts/notice.tsx';
@@ -22,16 +22,16 @@ export function ClosingScreen() {
   const done = items.filter((item) => item.state === 'done').length;
   return (
     <Page
-      title="Closing list"
-      lead={`${open} open, ${done} done, ${items.length - open - done} not needed.`}
-      actions={<PaperLinks paper="season-proof" words="Season proof" print />}
+      title={say`Closing list`}
+      lead={say`${open} open, ${done} done, ${items.length - open - done} not needed.`}
+      actions={<PaperLinks paper="season-proof" words={say`Season proof`} print />}
     >
       {closed !== undefined && (
-        <Notice tone="done" title={`The season was closed on ${dayText(closed.date)}.`}>
+        <Notice tone="done" title={say`The season was closed on ${say.day(closed.date)}.`}>
           <p>
-            {closed.second !== undefined && `Second person: ${closed.second}. `}
-            {closed.reason !== undefined && `Reason: ${closed.reason} `}
-            Set-up is read-only; records that come late say why.
+            {closed.second !== undefined && `${say`Second person: ${closed.second}.`} `}
+            {closed.reason !== undefined && `${say`Reason: ${closed.reason}`} `}
+            {say`Set-up is read-only; records that come late say why.`}
           </p>
         </Notice>
       )}
@@ -41,7 +41,7 @@ export function ClosingScreen() {
       {closed === undefined && (
         <p class="form-end no-print">
           <a class="button button-main" href="/closing/close">
-            {ready ? 'Close the season' : 'Check before closing'}
+            {ready ? say`Close the season` : say`Check before closing`}
           </a>
         </p>
       )}
@@ -60,7 +60,7 @@ function Group(props: { readonly words: string; readonly items: readonly Closing
       <h2 id={id}>
         {props.words}{' '}
         <span class="group-count">
-          {open.length === 0 ? 'nothing open' : `${open.length} open`}
+          {open.length === 0 ? say`nothing open` : say`${open.length} open`}
         </span>
       </h2>
       {open.length > 0 && (
@@ -72,7 +72,7 @@ function Group(props: { readonly words: string; readonly items: readonly Closing
       )}
       {rest.length > 0 && (
         <details open={open.length === 0 && rest.length <= 3}>
-          <summary>{rest.length} done or not needed</summary>
+          <summary>{say`${rest.length} done or not needed`}</summary>
           <ul class="task-list">
             {rest.map((item) => (
               <ClosingRow key={item.item} item={item} />

@@ -5,6 +5,7 @@ import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import { StopSale } from '../../parts/stop-sale.tsx';
 import { caseUnits } from '../../parts/typed.ts';
+import { say } from '../../say.ts';
 import type { CountTyped } from './count-typed.ts';
 
 /**
@@ -49,7 +50,7 @@ export function CountCard(props: {
       }}
     >
       <p class="count-place">
-        {props.place} of {props.of}
+        {say`${props.place} of ${props.of}`}
         {product.storage !== undefined && ` · ${product.storage}`}
       </p>
       <h2 class="count-name">{product.name}</h2>
@@ -57,7 +58,7 @@ export function CountCard(props: {
       <div class="count-fields">
         {size > 1 && (
           <CountField
-            label={`Full cases of ${size}`}
+            label={say`Full cases of ${size}`}
             field={first}
             value={value.cases}
             onValue={(text) => set('cases', text)}
@@ -65,20 +66,20 @@ export function CountCard(props: {
           />
         )}
         <CountField
-          label="Singles"
+          label={say`Singles`}
           field={singles}
           value={value.singles}
           onValue={(text) => set('singles', text)}
         />
       </div>
       <p class="error-text" role="status">
-        {asked ? 'Write 0 if there is none, or leave it out.' : ''}
+        {asked ? say`Write 0 if there is none, or leave it out.` : ''}
       </p>
       <div class="count-verbs">
-        {props.onBack && <Button onClick={props.onBack}>Back</Button>}
-        <Button onClick={props.onLeaveOut}>Leave it out</Button>
+        {props.onBack && <Button onClick={props.onBack}>{say`Back`}</Button>}
+        <Button onClick={props.onLeaveOut}>{say`Leave it out`}</Button>
         <Button kind="main" submit>
-          Next
+          {say`Next`}
         </Button>
       </div>
     </form>

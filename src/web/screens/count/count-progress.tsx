@@ -1,4 +1,5 @@
 import type { RecordOf } from '../../../records/record.ts';
+import { say } from '../../say.ts';
 import { type CountTyped, stepOf } from './count-typed.ts';
 
 /** All products with what was keyed; tapping one goes back to it. */
@@ -9,7 +10,7 @@ export function CountProgress(props: {
   readonly onPlace: (place: number) => void;
 }) {
   return (
-    <ol class="count-progress" aria-label="Products in shelf order">
+    <ol class="count-progress" aria-label={say`Products in shelf order`}>
       {props.products.map((product, place) => (
         <li key={product.product}>
           <button
@@ -29,14 +30,25 @@ export function CountProgress(props: {
 /** What was keyed, as it was keyed: units would be a sum the counter did not count. */
 function keyed(typed: CountTyped, { product }: RecordOf<'product'>): string {
   const step = stepOf(typed, product);
-  if (step === 'to-do') return 'to count';
-  if (step === 'not-counted') return 'left out';
+  if (step === 'to-do') return say`to count`;
+  if (step === 'not-counted') return say`left out`;
   const { cases = '', singles = '' } = typed.lines[product] ?? {};
   const parts = [
-    cases.trim() === '' ? '' : `${cases.trim()} ${cases.trim() === '1' ? 'case' : 'cases'}`,
-    singles.trim() === ''
-      ? ''
-      : `${singles.trim()} ${singles.trim() === '1' ? 'single' : 'singles'}`,
+    cases.trim() === '' ? '' : keyedCases(cases.trim()),
+    singles.trim() === '' ? '' : keyedSingles(singles.trim()),
   ];
   return parts.filter((part) => part !== '').join(' + ');
+}
+
+/** What is no number yet stands as it was keyed. */
+function keyedCases(text: string): string {
+  const cases = Number(text);
+  return Number.isSafeInteger(cases) ? say.count(cases)`# case|# cases` : say`${text} cases`;
+}
+
+function keyedSingles(text: string): string {
+  const singles = Number(text);
+  return Number.isSafeInteger(singles)
+    ? say.count(singles)`# single|# singles`
+    : say`${text} singles`;
 }

@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import './count.css';
 import { useState } from 'preact/hooks';
@@ -62,9 +63,9 @@ export function CountScreen() {
   const left = products.filter(({ product: id }) => stepOf(typed, id) === 'to-do').length;
   return (
     <Page
-      title="Count"
-      lead="Two adults, in shelf order. What the book says comes after the count is saved."
-      actions={<PaperLinks paper="count-sheet" words="Count sheet" />}
+      title={say`Count`}
+      lead={say`Two adults, in shelf order. What the book says comes after the count is saved.`}
+      actions={<PaperLinks paper="count-sheet" words={say`Count sheet`} />}
     >
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
       {products.length === 0 && <NoProducts />}
@@ -85,7 +86,7 @@ export function CountScreen() {
       <CountProgress products={products} typed={typed} place={place} onPlace={move} />
       <form onSubmit={save} noValidate class="count-end">
         <DayField
-          label="Day of the count"
+          label={say`Day of the count`}
           name="date"
           value={typed.date}
           onValue={(date) => setTyped({ ...typed, date })}
@@ -98,11 +99,11 @@ export function CountScreen() {
         <LateField late={late} error={saving.errorOf('late')} />
         <div class="form-end">
           <Button kind="main" submit disabled={saving.busy}>
-            Save the count
+            {say`Save the count`}
           </Button>
           <span class="soft">
-            {left > 0 && `${left} of ${products.length} to go.`}
-            {left === 0 && products.length > 0 && 'Every product is counted.'}
+            {left > 0 && say`${left} of ${products.length} to go.`}
+            {left === 0 && products.length > 0 && say`Every product is counted.`}
           </span>
         </div>
       </form>

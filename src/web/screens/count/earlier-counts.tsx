@@ -1,7 +1,7 @@
 import { countDifference, countsLastFirst } from '../../../questions/count-difference.ts';
-import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
 import { StateMark } from '../../parts/state-mark.tsx';
+import { say } from '../../say.ts';
 
 /** Counts that are in, last first, without a figure that could be copied into the next one. */
 export function EarlierCounts() {
@@ -10,23 +10,23 @@ export function EarlierCounts() {
   if (counts.length === 0) return null;
   return (
     <section aria-labelledby="earlier">
-      <h2 id="earlier">Earlier counts</h2>
+      <h2 id="earlier">{say`Earlier counts`}</h2>
       <ul class="task-list">
         {counts.map((count) => (
           <li class="task-row" key={count.id}>
             <a class="task-link" href={`/count/${count.id}`}>
-              {dayText(count.date)}
+              {say.day(count.date)}
             </a>
             <span class="task-facts soft">
               {count.counters === undefined
-                ? 'counted by one person'
+                ? say`counted by one person`
                 : count.counters.join(' and ')}
             </span>
             <span class="task-state">
               {countDifference(ledger, count).agrees ? (
-                <StateMark mark="done" word="agrees" />
+                <StateMark mark="done" word={say`agrees`} />
               ) : (
-                <StateMark mark="open" word="does not agree" />
+                <StateMark mark="open" word={say`does not agree`} />
               )}
             </span>
           </li>

@@ -1,3 +1,5 @@
+import { link } from '../../parts/link.tsx';
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import { useState } from 'preact/hooks';
 import { plainText } from '../../../base/plain-text.ts';
@@ -15,10 +17,10 @@ import type { ScreenProps } from '../../routes.ts';
 type Standing = 'all' | 'to-pay' | 'in-credit' | 'even';
 
 const STANDINGS: readonly (readonly [Standing, string])[] = [
-  ['all', 'All'],
-  ['to-pay', 'Still to pay'],
-  ['in-credit', 'In credit'],
-  ['even', 'Even'],
+  ['all', say`All`],
+  ['to-pay', say`Still to pay`],
+  ['in-credit', say`In credit`],
+  ['even', say`Even`],
 ];
 
 /** Every family with what it has out and still has to pay; the totals are the ledger's. */
@@ -32,30 +34,39 @@ export function FamiliesScreen({ search }: ScreenProps) {
   );
   return (
     <Page
-      title="Families"
+      title={say`Families`}
       lead={
         <span class="figures">
-          <Units units={answer.unitsOut} word="units out" /> <Money minor={answer.stillToPay} />
-          still to pay, <Money minor={answer.inCredit} /> in credit
+          <Units
+            units={answer.unitsOut}
+            words={say.count(answer.unitsOut)`# unit out|# units out`}
+          />{' '}
+          <span>
+            {say.pieces`${<Money minor={answer.stillToPay} />} still to pay,
+              ${<Money minor={answer.inCredit} />} in credit`}
+          </span>
         </span>
       }
       actions={
         <a class="button button-plain" href="/statements">
-          Print all statements
+          {say`Print all statements`}
         </a>
       }
     >
       {answer.unplaced !== 0 && (
-        <Notice tone="stop" title="Some payments or goods stand under a seller who has no family.">
+        <Notice
+          tone="stop"
+          title={say`Some payments or goods stand under a seller who has no family.`}
+        >
           <p>
-            <Owed minor={answer.unplaced} />. Give the seller a family in{' '}
-            <a href="/set-up/sellers">set-up</a>, or edit those records.
+            {say.pieces`${<Owed minor={answer.unplaced} />}. Give the seller a family in
+              ${link('/set-up/sellers', say`set-up`)}, or edit those records.`}
           </p>
         </Notice>
       )}
       <div class="filter no-print">
-        <TextField label="Find a family or seller" value={text} onValue={setText} />
-        <div class="chips" role="radiogroup" aria-label="Show">
+        <TextField label={say`Find a family or seller`} value={text} onValue={setText} />
+        <div class="chips" role="radiogroup" aria-label={say`Show`}>
           {STANDINGS.map(([value, words]) => (
             <label class="chip" key={value}>
               <input
@@ -71,24 +82,22 @@ export function FamiliesScreen({ search }: ScreenProps) {
       </div>
       <div class="stack stack-families">
         <Table
-          caption={`${shown.length} of ${answer.families.length} families`}
+          caption={say.count(
+            answer.families.length,
+          )`${shown.length} of # family|${shown.length} of # families`}
           rows={shown}
           keyOf={(family) => family.family}
           columns={columns}
           none={
-            answer.families.length === 0 ? (
-              <>
-                No family yet. <a href="/set-up/paste">Paste a seller list</a>, or{' '}
-                <a href="/set-up/families">add a family</a>.
-              </>
-            ) : (
-              'No family fits. Clear the filter.'
-            )
+            answer.families.length === 0
+              ? say.pieces`No family yet. ${link('/set-up/paste', say`Paste a seller list`)}, or
+                ${link('/set-up/families', say`add a family`)}.`
+              : say`No family fits. Clear the filter.`
           }
           {...(shown.length === answer.families.length
             ? {
                 foot: [
-                  'Together',
+                  say`Together`,
                   '',
                   <UnitsOut units={answer.unitsOut} />,
                   <Owed minor={answer.owes} />,
@@ -103,19 +112,19 @@ export function FamiliesScreen({ search }: ScreenProps) {
 
 const columns: readonly Column<FamilyBalance>[] = [
   {
-    head: 'Family',
+    head: say`Family`,
     cell: (family) => <a href={`/families/${family.family}`}>{family.name}</a>,
   },
   {
-    head: 'Sellers',
+    head: say`Sellers`,
     cell: (family) => family.sellers.map((seller) => seller.name).join(', '),
   },
   {
-    head: 'Units out',
+    head: say`Units out`,
     number: true,
     cell: (family) => <UnitsOut units={family.unitsOut} />,
   },
-  { head: 'Account', number: true, cell: (family) => <Owed minor={family.owes} /> },
+  { head: say`Account`, number: true, cell: (family) => <Owed minor={family.owes} /> },
 ];
 
 /** Stacked on a phone there is no column head, so that the figure says what it is. */
@@ -123,7 +132,7 @@ function UnitsOut({ units }: { readonly units: number }) {
   return (
     <>
       <Units units={units} plain />
-      <span class="only-narrow"> units out</span>
+      <span class="only-narrow"> {say`units out`}</span>
     </>
   );
 }

@@ -1,7 +1,7 @@
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import { byText } from '../../../base/order.ts';
 import { type FamilyAccount, familyAccounts } from '../../../questions/family-account.ts';
-import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
 import { PrintButton } from '../../parts/button.tsx';
 import { Page } from '../../parts/page.tsx';
@@ -12,24 +12,27 @@ import { Statement } from '../family/statement.tsx';
 export function StatementsScreen() {
   const book = useBook();
   const answer = familyAccounts(book.ledger);
-  const above = <a href="/families">Families</a>;
+  const above = <a href="/families">{say`Families`}</a>;
   if (!answer.ok) {
     return (
-      <Page title="Statements" above={above}>
-        <p>An amount in this book is too large to add up. Find and edit it first.</p>
+      <Page title={say`Statements`} above={above}>
+        <p>{say`An amount in this book is too large to add up. Find and edit it first.`}</p>
       </Page>
     );
   }
   const accounts = [...answer.value.values()].sort((a, b) => byText(a.name, b.name));
   return (
     <Page
-      title="Statements"
+      title={say`Statements`}
       above={above}
-      lead={`${accounts.length} families, ${book.name}, as of ${dayText(book.workingDay())}.`}
+      lead={say.count(
+        accounts.length,
+      )`# family, ${book.name}, as of ${say.day(book.workingDay())}.|# families, ${book.name}, as of
+        ${say.day(book.workingDay())}.`}
       actions={
         <>
-          <PrintButton>Print all</PrintButton>
-          <PaperLinks paper="statements" words="All statements" />
+          <PrintButton>{say`Print all`}</PrintButton>
+          <PaperLinks paper="statements" words={say`All statements`} />
         </>
       }
       layout="statements-page"
@@ -50,7 +53,7 @@ function OneStatement({ account }: { readonly account: FamilyAccount }) {
         <span class="soft"> · {account.sellers.map((seller) => seller.name).join(', ')}</span>
       </h2>
       <p class="no-print">
-        <PaperLinks paper="statement" about={account.family} words="Statement" />
+        <PaperLinks paper="statement" about={account.family} words={say`Statement`} />
       </p>
       <Statement account={account} />
     </section>

@@ -1,12 +1,12 @@
 import type { AccountLine, FamilyAccount } from '../../../questions/family-account.ts';
 import { sellerName } from '../../../statements/account-name.ts';
-import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
 import { Money } from '../../parts/figures.tsx';
 import { LinesWords } from '../../parts/lines-words.tsx';
 import { Owed } from '../../parts/owed.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
+import { say } from '../../say.ts';
 
 interface Row extends AccountLine {
   readonly place: number;
@@ -17,9 +17,9 @@ export function AccountLines({ account }: { readonly account: FamilyAccount }) {
   const { ledger } = useBook();
   const several = account.sellers.length > 1;
   const columns: readonly Column<Row>[] = [
-    { head: 'Day', cell: (line) => <span class="day">{dayText(line.date)}</span> },
+    { head: say`Day`, cell: (line) => <span class="day">{say.day(line.date)}</span> },
     {
-      head: 'What happened',
+      head: say`What happened`,
       cell: (line) =>
         line.event === 'share-out' ? (
           <SharedCredit line={line} />
@@ -30,19 +30,21 @@ export function AccountLines({ account }: { readonly account: FamilyAccount }) {
           </>
         ),
     },
-    { head: 'Changes by', number: true, cell: (line) => <Change minor={line.minor} /> },
-    { head: 'Account after it', number: true, cell: (line) => <Owed minor={line.stillToPay} /> },
+    { head: say`Changes by`, number: true, cell: (line) => <Change minor={line.minor} /> },
+    { head: say`Account after it`, number: true, cell: (line) => <Owed minor={line.stillToPay} /> },
   ];
   return (
     <div class="stack stack-lines">
       <Table
-        caption={`Statement of ${account.name}, ${account.lines.length} lines`}
+        caption={say.count(
+          account.lines.length,
+        )`Statement of ${account.name}, # line|Statement of ${account.name}, # lines`}
         hideCaption
         rows={account.lines.map((line, place) => ({ ...line, place }))}
         keyOf={(line) => `${line.place}`}
         columns={columns}
-        none="No goods and no payment yet."
-        foot={['', 'At the end', '', <Owed key="end" minor={account.stillToPay} />]}
+        none={say`No goods and no payment yet.`}
+        foot={['', say`At the end`, '', <Owed key="end" minor={account.stillToPay} />]}
       />
     </div>
   );
@@ -59,7 +61,7 @@ function SharedCredit({ line }: { readonly line: AccountLine }) {
   const seller = sellerName(useBook().ledger.setup, line.seller);
   return (
     <>
-      <a href={`/records/${line.record}`}>Share-out to {seller}</a>:{' '}
+      <a href={`/records/${line.record}`}>{say`Share-out to ${seller}`}</a>:{' '}
       <LinesWords lines={line.lines} />
     </>
   );
@@ -67,7 +69,7 @@ function SharedCredit({ line }: { readonly line: AccountLine }) {
 
 /** More to pay with a plus, less with a minus; a share-out changes credit only. */
 function Change({ minor }: { readonly minor: number }) {
-  if (minor === 0) return <span class="soft">credit only</span>;
+  if (minor === 0) return <span class="soft">{say`credit only`}</span>;
   return (
     <>
       {minor > 0 && '+'}

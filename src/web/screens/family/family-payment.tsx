@@ -9,13 +9,14 @@ import { LateField, useLate } from '../../parts/closed-season.tsx';
 import { ChoiceField, DayField, TextField } from '../../parts/field.tsx';
 import { ErrorSummary } from '../../parts/notice.tsx';
 import { useSaving } from '../../parts/saving.ts';
+import { say } from '../../say.ts';
 import { type PaymentTyped, paymentDrafts, typedCents } from './payment-draft.ts';
 import { SpreadTable } from './spread-table.tsx';
 
 const TENDERS = [
-  { value: 'cash', words: 'Cash' },
-  { value: 'cheque', words: 'Cheque' },
-  { value: 'card', words: 'Card' },
+  { value: 'cash', words: say`Cash` },
+  { value: 'cheque', words: say`Cheque` },
+  { value: 'card', words: say`Card` },
 ];
 
 /** One payment of the whole family; how it is spread over its sellers is shown before saving. */
@@ -43,17 +44,17 @@ export function FamilyPayment({ account }: { readonly account: FamilyAccount }) 
     );
   };
   if (account.sellers.length === 0) {
-    return <p class="none">This family has no seller yet. Add one in set-up.</p>;
+    return <p class="none">{say`This family has no seller yet. Add one in set-up.`}</p>;
   }
   return (
     <form class="panel" onSubmit={save} noValidate aria-labelledby="payment">
-      <h2 id="payment">Payment of the family</h2>
+      <h2 id="payment">{say`Payment of the family`}</h2>
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
       <PaymentFields typed={typed} onTyped={setTyped} owed={spread.owed} errorOf={saving.errorOf} />
       {account.sellers.length > 1 && <SpreadTable spread={spread} />}
       <LateField late={late} error={saving.errorOf('late')} />
       <Button kind="main" submit disabled={saving.busy}>
-        Save the payment
+        {say`Save the payment`}
       </Button>
     </form>
   );
@@ -72,15 +73,15 @@ function PaymentFields(props: {
   return (
     <>
       <AmountField
-        label="Amount"
+        label={say`Amount`}
         name="amount"
         value={typed.amount}
         onValue={set('amount')}
         error={props.errorOf('amount')}
-        chips={props.owed > 0 ? [{ minor: props.owed, words: 'all that is to pay' }] : []}
+        chips={props.owed > 0 ? [{ minor: props.owed, words: say`all that is to pay` }] : []}
       />
       <ChoiceField
-        label="Paid by"
+        label={say`Paid by`}
         name="tender"
         value={typed.tender}
         onValue={(tender) => props.onTyped({ ...typed, tender: tenderOf(tender) })}
@@ -88,21 +89,27 @@ function PaymentFields(props: {
       />
       <div class="side-by-side">
         <DayField
-          label="Day"
+          label={say`Day`}
           name="date"
           value={typed.date}
           onValue={set('date')}
           error={props.errorOf('date')}
         />
         <TextField
-          label="Receipt number"
+          label={say`Receipt number`}
           optional
           value={typed.receipt}
           onValue={set('receipt')}
           maxLength={200}
         />
       </div>
-      <TextField label="Note" optional value={typed.note} onValue={set('note')} maxLength={500} />
+      <TextField
+        label={say`Note`}
+        optional
+        value={typed.note}
+        onValue={set('note')}
+        maxLength={500}
+      />
     </>
   );
 }

@@ -4,6 +4,7 @@ import { useBook } from '../../book.ts';
 import { Money, Units } from '../../parts/figures.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
+import { say } from '../../say.ts';
 
 /** What the family ordered, on forms and online, against what it has taken over. */
 export function OrderedTable({ sellers }: { readonly sellers: readonly string[] }) {
@@ -18,50 +19,42 @@ export function OrderedTable({ sellers }: { readonly sellers: readonly string[] 
   const hasOnline = rows.some((line) => line.online > 0);
   const hasGifts = rows.some((line) => line.giftsOrdered + line.giftsRecorded > 0);
   const columns: readonly Column<OrderedLine>[] = [
-    { head: 'Product', cell: (line) => productName(ledger.setup, line.product) },
-    number('Ordered', (line) => line.ordered),
-    ...(hasOnline ? [number('Online, to bring', (line) => line.online)] : []),
-    number('Taken over', (line) => line.taken),
-    number('Still to hand over', (line) => line.toHandOver),
+    { head: say`Product`, cell: (line) => productName(ledger.setup, line.product) },
+    number(say`Ordered`, (line) => line.ordered),
+    ...(hasOnline ? [number(say`Online, to bring`, (line) => line.online)] : []),
+    number(say`Taken over`, (line) => line.taken),
+    number(say`Still to hand over`, (line) => line.toHandOver),
     ...(hasGifts
       ? [
-          number('Gift units ordered', (line) => line.giftsOrdered),
-          number('Gift units recorded', (line) => line.giftsRecorded),
+          number(say`Gift units ordered`, (line) => line.giftsOrdered),
+          number(say`Gift units recorded`, (line) => line.giftsRecorded),
         ]
       : []),
   ];
   return (
     <section aria-labelledby="ordered" class="no-print">
-      <h2 id="ordered">Ordered against taken</h2>
+      <h2 id="ordered">{say`Ordered against taken`}</h2>
       {rows.length > 0 && (
         <p>
-          <Units units={answer.toHandOver} /> still to hand over
-          {answer.giftsToRecord > 0 && (
-            <>
-              {', '}
-              <Units units={answer.giftsToRecord} word="gift units" /> still to record
-            </>
-          )}
-          .
+          <ToDo toHandOver={answer.toHandOver} gifts={answer.giftsToRecord} />
           {answer.paidWithForms > 0 && (
-            <>
-              {' '}
-              Handed in with the forms: <Money minor={answer.paidWithForms} />.
-            </>
+            <> {say.pieces`Handed in with the forms: ${<Money minor={answer.paidWithForms} />}.`}</>
           )}
         </p>
       )}
       <Table
-        caption="Ordered against taken, in units"
+        caption={say`Ordered against taken, in units`}
         hideCaption
         rows={rows}
         keyOf={(line) => line.product}
         columns={columns}
-        none="No order form and no online order yet."
+        none={say`No order form and no online order yet.`}
       />
       {rows.length > 0 && (
         <details>
-          <summary>The {answer.records.length} records behind it</summary>
+          <summary>{say.count(
+            answer.records.length,
+          )`The # record behind it|The # records behind it`}</summary>
           <ul class="record-list">
             {answer.records.map((id) => (
               <li key={id}>
@@ -72,5 +65,28 @@ export function OrderedTable({ sellers }: { readonly sellers: readonly string[] 
         </details>
       )}
     </section>
+  );
+}
+
+/** What is still to be done about the orders, in units. */
+function ToDo(props: { readonly toHandOver: number; readonly gifts: number }) {
+  const { toHandOver, gifts } = props;
+  return (
+    <>
+      <Units
+        units={toHandOver}
+        words={say.count(toHandOver)`# unit still to hand over|# units still to hand over`}
+      />
+      {gifts > 0 && (
+        <>
+          ,{' '}
+          <Units
+            units={gifts}
+            words={say.count(gifts)`# gift unit still to record|# gift units still to record`}
+          />
+        </>
+      )}
+      .
+    </>
   );
 }

@@ -4,6 +4,7 @@ import type { PaymentSpread } from '../../../questions/spread-payment.ts';
 import type { Draft } from '../../book.ts';
 import type { FieldError } from '../../parts/notice.tsx';
 import { typedMoney } from '../../parts/typed.ts';
+import { say } from '../../say.ts';
 
 /** What the family payment form says. */
 export interface PaymentTyped {
@@ -30,8 +31,9 @@ export function paymentDrafts(
   const errors: FieldError[] = [];
   const cents = typedMoney(typed.amount, currency);
   if (!cents.ok) errors.push({ field: 'amount', words: cents.refusal });
-  else if (cents.value === 0) errors.push({ field: 'amount', words: 'Write what was paid.' });
-  if (!isDay(typed.date)) errors.push({ field: 'date', words: 'Choose the day of the payment.' });
+  else if (cents.value === 0) errors.push({ field: 'amount', words: say`Write what was paid.` });
+  if (!isDay(typed.date))
+    errors.push({ field: 'date', words: say`Choose the day of the payment.` });
   if (errors.length > 0) return refused(errors);
   const receipt = typed.receipt.trim();
   const note = typed.note.trim();

@@ -3,6 +3,7 @@ import { useBook } from '../../book.ts';
 import { LinesWords } from '../../parts/lines-words.tsx';
 import { Owed } from '../../parts/owed.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
+import { say } from '../../say.ts';
 
 /** Where a family has several sellers: what each holds and still has to pay. */
 export function SellersTable({ account }: { readonly account: FamilyAccount }) {
@@ -10,12 +11,12 @@ export function SellersTable({ account }: { readonly account: FamilyAccount }) {
   if (account.sellers.length < 2) return null;
   const columns: readonly Column<SellerAccount>[] = [
     {
-      head: 'Seller',
+      head: say`Seller`,
       cell: (seller) => <a href={`/accounts/stock/seller:${seller.seller}`}>{seller.name}</a>,
     },
-    { head: 'Taken and not brought back', cell: (seller) => <LinesWords lines={seller.held} /> },
+    { head: say`Taken and not brought back`, cell: (seller) => <LinesWords lines={seller.held} /> },
     {
-      head: 'Account',
+      head: say`Account`,
       number: true,
       cell: (seller) => (
         <Owed
@@ -27,9 +28,9 @@ export function SellersTable({ account }: { readonly account: FamilyAccount }) {
   ];
   return (
     <section aria-labelledby="sellers">
-      <h2 id="sellers">Sellers</h2>
+      <h2 id="sellers">{say`Sellers`}</h2>
       <Table
-        caption="Sellers of the family"
+        caption={say`Sellers of the family`}
         hideCaption
         rows={account.sellers}
         keyOf={(seller) => seller.seller}

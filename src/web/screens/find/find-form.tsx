@@ -6,6 +6,7 @@ import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import { CheckField, DayField, SelectField, TextField } from '../../parts/field.tsx';
 import { FamilyPicker, ProductPicker, SellerPicker } from '../../parts/pickers.tsx';
+import { say } from '../../say.ts';
 import { kindGroups } from '../form/kind-forms.ts';
 import type { Asked } from './find-screen.tsx';
 
@@ -23,34 +24,40 @@ export function FindForm(props: { readonly asked: Asked; readonly onAsk: (asked:
   );
   const any = Object.keys(asked).length > 0;
   return (
-    <search class="find-form no-print" aria-label="Records">
-      <TextField label="Words or amount" hint="Like: Ada R-023, or 36.00" {...field('text')} />
+    <search class="find-form no-print" aria-label={say`Records`}>
+      <TextField
+        label={say`Words or amount`}
+        hint={say`Like: Ada R-023, or 36.00`}
+        {...field('text')}
+      />
       <div class="find-fields">
         <SelectField
-          label="Kind"
+          label={say`Kind`}
           options={[...kinds, { value: 'void', words: kindNames.void }]}
-          empty="Any kind"
+          empty={say`Any kind`}
           {...field('kind')}
         />
-        <SellerPicker label="Seller" none="Any seller" {...field('seller')} />
-        <FamilyPicker label="Family" none="Any family" {...field('family')} />
-        <ProductPicker label="Product" none="Any product" {...field('product')} />
+        <SellerPicker label={say`Seller`} none={say`Any seller`} {...field('seller')} />
+        <FamilyPicker label={say`Family`} none={say`Any family`} {...field('family')} />
+        <ProductPicker label={say`Product`} none={say`Any product`} {...field('product')} />
         <SelectField
-          label="Place"
+          label={say`Place`}
           options={placeIds.map((place) => ({ value: place, words: placeName(place) }))}
-          empty="Any place"
+          empty={say`Any place`}
           {...field('place')}
         />
-        <DayField label="From day" {...field('from')} />
-        <DayField label="To day" {...field('to')} />
+        <DayField label={say`From day`} {...field('from')} />
+        <DayField label={say`To day`} {...field('to')} />
       </div>
       <CheckField
-        label="Also edited and removed records"
+        label={say`Also edited and removed records`}
         checked={asked.gone === 'yes'}
         onChecked={(gone) => onAsk({ ...asked, gone: gone ? 'yes' : '' })}
       />
-      {any && <Button onClick={() => onAsk({})}>Clear all conditions</Button>}
-      <p class="small soft find-size">{ledger.size} records in this book</p>
+      {any && <Button onClick={() => onAsk({})}>{say`Clear all conditions`}</Button>}
+      <p class="small soft find-size">{say.count(
+        ledger.size,
+      )`# record in this book|# records in this book`}</p>
     </search>
   );
 }

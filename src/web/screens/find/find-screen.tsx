@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import './find.css';
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
@@ -32,7 +33,7 @@ export function FindScreen({ search }: ScreenProps) {
   }, [asked.value]);
   const found = findRecords(ledger, searchOf(asked.value));
   return (
-    <Page title="Find" layout="find">
+    <Page title={say`Find`} layout="find">
       <div class="find-columns">
         <FindForm
           asked={asked.value}
@@ -53,18 +54,18 @@ function Results(props: {
   readonly onMore: () => void;
 }) {
   const { found, most } = props;
-  const words = found.length === 1 ? '1 record' : `${found.length} records`;
+  const words = say.count(found.length)`# record|# records`;
   return (
     <section class="find-results" aria-labelledby="found-head">
       <h2 class="column-head" id="found-head" aria-live="polite">
         {words}
       </h2>
       {found.length === 0 ? (
-        <p class="none">Nothing fits all of it. Take one condition away.</p>
+        <p class="none">{say`Nothing fits all of it. Take one condition away.`}</p>
       ) : (
         <FoundList found={found.slice(0, most)} />
       )}
-      {found.length > most && <Button onClick={props.onMore}>Show more</Button>}
+      {found.length > most && <Button onClick={props.onMore}>{say`Show more`}</Button>}
     </section>
   );
 }

@@ -1,8 +1,8 @@
 import { dayOf, type FoundRecord } from '../../../questions/find-records.ts';
-import { dayText } from '../../../statements/day-text.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import { useBook } from '../../book.ts';
 import { Sentence } from '../../parts/sentence.tsx';
+import { say } from '../../say.ts';
 
 /** Found records as sentences, with a way to edit each where it is found. */
 export function FoundList({ found }: { readonly found: readonly FoundRecord[] }) {
@@ -15,7 +15,7 @@ export function FoundList({ found }: { readonly found: readonly FoundRecord[] })
         return (
           <li key={record.id} class={state === 'counts' ? 'roll-line' : 'roll-line roll-gone'}>
             <span class={same ? 'roll-day roll-day-same' : 'roll-day'}>
-              {dayText(dayOf(record))}
+              {say.day(dayOf(record))}
             </span>
             <span class="roll-words">
               <Sentence record={record} />
@@ -25,9 +25,9 @@ export function FoundList({ found }: { readonly found: readonly FoundRecord[] })
               <a
                 class="roll-verb"
                 href={`/records/${record.id}/edit`}
-                aria-label={`Edit: ${recordSentence(record, ledger)}`}
+                aria-label={say`Edit: ${recordSentence(record, ledger)}`}
               >
-                Edit
+                {say`Edit`}
               </a>
             )}
           </li>

@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import './form.css';
 import type { Kind } from '../../../records/record.ts';
 import { kindNames } from '../../../statements/kind-name.ts';
@@ -8,7 +9,7 @@ import { kindForms, kindGroups } from './kind-forms.ts';
 /** Everything that can be recorded, by what it is about. */
 export function AddScreen(_props: ScreenProps) {
   return (
-    <Page title="Record" lead="Choose what happened.">
+    <Page title={say`Record`} lead={say`Choose what happened.`}>
       <div class="kinds">
         {kindGroups.map(([words, kinds]) => (
           <section key={words}>

@@ -1,3 +1,5 @@
+import { link } from '../../parts/link.tsx';
+import { say } from '../../say.ts';
 import './form.css';
 import { kindNames } from '../../../statements/kind-name.ts';
 import { useBook } from '../../book.ts';
@@ -15,9 +17,10 @@ export function EditScreen({ params }: ScreenProps) {
   const record = asked && (book.ledger.standing.currentOf(asked.id) ?? asked);
   if (record === undefined || record.kind === 'void') {
     return (
-      <Page title="This cannot be edited">
+      <Page title={say`This cannot be edited`}>
         <p>
-          It is not in this book, or it is a removal. <a href="/find">Find the record</a>.
+          {say.pieces`It is not in this book, or it is a removal.
+            ${link('/find', say`Find the record`)}.`}
         </p>
       </Page>
     );
@@ -25,9 +28,9 @@ export function EditScreen({ params }: ScreenProps) {
   const context = { ledger: book.ledger, currency: book.currency };
   return (
     <Page
-      title={`Edit: ${kindNames[record.kind]}`}
-      above={<a href={`/records/${record.id}`}>The record as it is</a>}
-      lead="The record as it was stays in its history."
+      title={say`Edit: ${kindNames[record.kind]}`}
+      above={<a href={`/records/${record.id}`}>{say`The record as it is`}</a>}
+      lead={say`The record as it was stays in its history.`}
     >
       <RecordForm
         key={record.id}

@@ -3,6 +3,7 @@ import type { BookRecord } from '../../../records/record.ts';
 import { accountName } from '../../../statements/account-name.ts';
 import { balanceFigure } from '../../../statements/place-words.ts';
 import { type Draft, useBook } from '../../book.ts';
+import { say } from '../../say.ts';
 import { Figure } from '../board/place-list.tsx';
 
 /** Accounts that follow from others and would only be noise beside a form. */
@@ -20,13 +21,13 @@ export function Effect(props: {
       : changedBalances(book.ledger.balances, book.supposing([props.draft]).balances);
   const shown = changed.filter(({ ledger, account }) => !LEFT_OUT.has(`${ledger}:${account}`));
   return (
-    <section class="effect" aria-label="Balances before and after">
-      <h2 class="column-head">Before and after</h2>
+    <section class="effect" aria-label={say`Balances before and after`}>
+      <h2 class="column-head">{say`Before and after`}</h2>
       {shown.length === 0 ? (
         <p class="none">
           {props.replaces === undefined
-            ? 'Shown as soon as the form is filled in.'
-            : 'No balance changes with this.'}
+            ? say`Shown as soon as the form is filled in.`
+            : say`No balance changes with this.`}
         </p>
       ) : (
         <ul aria-live="polite">
@@ -47,7 +48,7 @@ function Change({ change }: { readonly change: ChangedBalance }) {
       <span class="effect-name">{accountName(ledger, change.ledger, change.account)}</span>
       <span class="effect-figures">
         <Figure figure={figure(change.before)} /> <span aria-hidden="true">→</span>
-        <span class="only-read">then</span> <Figure figure={figure(change.after)} />
+        <span class="only-read">{say`then`}</span> <Figure figure={figure(change.after)} />
       </span>
     </li>
   );

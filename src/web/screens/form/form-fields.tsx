@@ -1,5 +1,4 @@
 import { denominations } from '../../../questions/denominations.ts';
-import { moneyText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
 import { AmountField } from '../../parts/amount-field.tsx';
 import {
@@ -14,6 +13,7 @@ import { LinesField } from '../../parts/lines-field.tsx';
 import type { FieldError } from '../../parts/notice.tsx';
 import { SellerPicker } from '../../parts/pickers.tsx';
 import { typedLines } from '../../parts/typed.ts';
+import { say } from '../../say.ts';
 import type { FieldForm, FieldOf } from './field-form.ts';
 import { flatLines, linesTyped, type Typed } from './form-values.ts';
 import { LikelyChips } from './likely-chips.tsx';
@@ -46,7 +46,7 @@ export function FormField(props: FormFieldProps) {
     case 'seller':
       return (
         <>
-          <SellerPicker {...common} {...(form.optional ? { none: 'Nobody' } : {})} />
+          <SellerPicker {...common} {...(form.optional ? { none: say`Nobody` } : {})} />
           {form.likely !== undefined && (
             <LikelyChips likely={form.likely} chosen={common.value} onSeller={common.onValue} />
           )}
@@ -56,7 +56,11 @@ export function FormField(props: FormFieldProps) {
     case 'record':
     case 'pool':
       return (
-        <SelectField {...common} options={optionsFor(form, ledger, common.value)} empty="Choose" />
+        <SelectField
+          {...common}
+          options={optionsFor(form, ledger, common.value)}
+          empty={say`Choose`}
+        />
       );
     case 'choice':
       return (
@@ -129,7 +133,7 @@ function GoodsField(props: FormFieldProps & { readonly form: FieldOf<'lines'> })
   // Goods that are seldom asked for stay folded until they are wanted.
   return (
     <details class="folded">
-      <summary>{form.label} (if any)</summary>
+      <summary>{say`${form.label} (if any)`}</summary>
       {field}
     </details>
   );
@@ -142,7 +146,7 @@ function besideOf(
 ) {
   if (form.beside === undefined) return {};
   const account = form.beside === 'stockroom' ? 'stockroom' : `seller:${typed.seller ?? ''}`;
-  const head = form.beside === 'stockroom' ? 'In stock' : 'Has';
+  const head = form.beside === 'stockroom' ? say`In stock` : say`Has`;
   return { beside: { head, units: ledger.balances.linesOf('stock', account) } };
 }
 
@@ -152,7 +156,7 @@ function CountersField({ form, typed, onType, errors }: FormFieldProps) {
       {[0, 1].map((place) => (
         <TextField
           key={place}
-          label={place === 0 ? `${form.label}, first person` : 'Second person'}
+          label={place === 0 ? say`${form.label}, first person` : say`Second person`}
           name={place === 0 ? form.field : `${form.field}.${place}`}
           optional
           error={
@@ -174,11 +178,11 @@ function TallyField({ form, typed, onType, errors }: FormFieldProps) {
   const counted = Object.keys(typed).some((key) => key.startsWith(`${form.field}.`));
   return (
     <details class="folded" open={counted}>
-      <summary>{form.label} (if counted so)</summary>
+      <summary>{say`${form.label} (if counted so)`}</summary>
       <div class="tally">
         {values.map((minor) => (
           <label key={minor}>
-            <span>{moneyText(minor, currency)}</span>
+            <span>{say.money(minor, currency)}</span>
             <input
               type="text"
               inputMode="numeric"

@@ -1,3 +1,5 @@
+import { link } from '../../parts/link.tsx';
+import { say } from '../../say.ts';
 import './form.css';
 import type { Lines } from '../../../records/fields.ts';
 import { isKind } from '../../../records/record.ts';
@@ -16,10 +18,8 @@ export function FormScreen({ params, search }: ScreenProps) {
   const kind = params.kind ?? '';
   if (!isKind(kind) || kind === 'void') {
     return (
-      <Page title="There is no such form">
-        <p>
-          Choose what to record from <a href="/add">all forms</a>.
-        </p>
+      <Page title={say`There is no such form`}>
+        <p>{say.pieces`Choose what to record from ${link('/add', say`all forms`)}.`}</p>
       </Page>
     );
   }
@@ -27,7 +27,7 @@ export function FormScreen({ params, search }: ScreenProps) {
   return (
     <Page
       title={kindNames[kind]}
-      above={<a href="/add">All that can be recorded</a>}
+      above={<a href="/add">{say`All that can be recorded`}</a>}
       lead={kindForms[kind].about}
     >
       <RecordForm

@@ -3,7 +3,6 @@ import { freeId } from '../../../intake/short-id.ts';
 import type { Ledger } from '../../../ledger/ledger.ts';
 import { tallied } from '../../../questions/denominations.ts';
 import { type BookRecord, isMovement, type Kind, movementKinds } from '../../../records/record.ts';
-import { moneyText } from '../../../statements/money-text.ts';
 import type { Draft } from '../../book.ts';
 import type { FieldError } from '../../parts/notice.tsx';
 import {
@@ -14,6 +13,7 @@ import {
   typedMoney,
   typedWhole,
 } from '../../parts/typed.ts';
+import { say } from '../../say.ts';
 import type { FieldForm, FieldOf } from './field-form.ts';
 import { kindForms } from './kind-forms.ts';
 import { readRows, typeRows } from './row-values.ts';
@@ -38,9 +38,9 @@ export interface FormReading {
   readonly errors: readonly FieldError[];
 }
 
-const DAY: FieldForm = { type: 'day', field: 'date', label: 'Day' };
-const NOTE: FieldForm = { type: 'text', field: 'note', label: 'Note', optional: true };
-const LATE: FieldForm = { type: 'text', field: 'late', label: 'Why it is recorded late' };
+const DAY: FieldForm = { type: 'day', field: 'date', label: say`Day` };
+const NOTE: FieldForm = { type: 'text', field: 'note', label: say`Note`, optional: true };
+const LATE: FieldForm = { type: 'text', field: 'late', label: say`Why it is recorded late` };
 
 /** Every field of a kind's form, with those that all kinds share. */
 export function fieldsOf(kind: FormKind, ledger: Ledger): FieldForm[] {
@@ -119,7 +119,7 @@ function readField(
   switch (form.type) {
     case 'money':
     case 'whole': {
-      if (said === '') return optional ? undefined : wrong('Write a number.');
+      if (said === '') return optional ? undefined : wrong(say`Write a number.`);
       const number = form.type === 'money' ? typedMoney(said, context.currency) : typedWhole(said);
       return number.ok ? number.value : wrong(number.refusal);
     }
@@ -145,13 +145,13 @@ function readField(
     case 'rows':
       return readRows(form, typed, context.currency, errors);
     case 'day':
-      if (said === '') return optional ? undefined : wrong('Choose a day.');
-      return isDay(said) ? said : wrong('Choose a day that exists.');
+      if (said === '') return optional ? undefined : wrong(say`Choose a day.`);
+      return isDay(said) ? said : wrong(say`Choose a day that exists.`);
     case 'text':
-      if (said === '') return optional ? undefined : wrong('Write something here.');
+      if (said === '') return optional ? undefined : wrong(say`Write something here.`);
       return said;
     default:
-      if (said === '') return optional ? undefined : wrong('Choose one.');
+      if (said === '') return optional ? undefined : wrong(say`Choose one.`);
       return said;
   }
 }
@@ -186,7 +186,7 @@ function readLines(
   }
   if (Object.keys(read.value).length > 0) return read.value;
   if (form.optional) return form.always ? {} : undefined;
-  if (!form.zeros) errors.push({ field: form.field, words: `${form.label}: Write how many.` });
+  if (!form.zeros) errors.push({ field: form.field, words: say`${form.label}: Write how many.` });
   return {};
 }
 
@@ -220,7 +220,7 @@ function keysUnder(field: string, typed: Typed): [key: string, text: string][] {
 function readCounters(field: string, typed: Typed, wrong: Wrong): unknown {
   const names = [0, 1].map((place) => (typed[`${field}.${place}`] ?? '').trim());
   if (names.every((name) => name === '')) return undefined;
-  return names.includes('') ? wrong('Write both names, or neither.') : names;
+  return names.includes('') ? wrong(say`Write both names, or neither.`) : names;
 }
 
 function readWholes(field: string, typed: Typed, wrong: Wrong): Record<string, number> | undefined {
@@ -240,7 +240,7 @@ function readShares(field: string, typed: Typed, wrong: Wrong): unknown {
     const [seller = '', product = ''] = key.split('.');
     if (units > 0) shares[seller] = { ...shares[seller], [product]: units };
   }
-  return Object.keys(shares).length === 0 ? wrong('Give some units to a seller.') : shares;
+  return Object.keys(shares).length === 0 ? wrong(say`Give some units to a seller.`) : shares;
 }
 
 /** Cash follows from the notes and coins where they were counted. */
@@ -258,7 +258,7 @@ function followTally(
     const missing = errors.findIndex((error) => error.field === 'cash');
     if (missing >= 0) errors.splice(missing, 1);
   } else if (values.cash !== cash) {
-    const words = `Cash at the end: the notes and coins are ${moneyText(cash, currency)}.`;
+    const words = say`Cash at the end: the notes and coins are ${say.money(cash, currency)}.`;
     errors.push({ field: 'cash', words });
   }
 }

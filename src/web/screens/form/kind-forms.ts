@@ -1,4 +1,5 @@
 import type { Kind } from '../../../records/record.ts';
+import { say } from '../../say.ts';
 import type { KindForm } from './field-form.ts';
 import { movementForms } from './movement-forms.ts';
 import { setupForms } from './setup-forms.ts';
@@ -12,7 +13,7 @@ export const kindForms: Readonly<Record<Exclude<Kind, 'void'>, KindForm>> = {
 /** The kinds in the order and groups in which the list of all forms shows them. */
 export const kindGroups: readonly (readonly [words: string, kinds: readonly Kind[]])[] = [
   [
-    'Goods',
+    say`Goods`,
     [
       'delivery',
       'handover',
@@ -28,7 +29,7 @@ export const kindGroups: readonly (readonly [words: string, kinds: readonly Kind
     ],
   ],
   [
-    'Money',
+    say`Money`,
     [
       'payment',
       'refund',
@@ -41,10 +42,10 @@ export const kindGroups: readonly (readonly [words: string, kinds: readonly Kind
       'settle',
     ],
   ],
-  ['Orders', ['order', 'supply-order', 'online']],
-  ['Stalls', ['stall', 'stall-close', 'shareout']],
+  [say`Orders`, ['order', 'supply-order', 'online']],
+  [say`Stalls`, ['stall', 'stall-close', 'shareout']],
   [
-    'Set-up',
+    say`Set-up`,
     [
       'season',
       'product',

@@ -1,13 +1,13 @@
 import { useMemo } from 'preact/hooks';
 import { type LikelyFor, likelySellers } from '../../../questions/likely-sellers.ts';
-import { moneyText, unitsText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
+import { say } from '../../say.ts';
 
 const WORDS: Readonly<Record<LikelyFor, string>> = {
-  due: 'Still to pay',
-  credit: 'In credit',
-  goods: 'With goods out',
-  orders: 'Ordered, not taken yet',
+  due: say`Still to pay`,
+  credit: say`In credit`,
+  goods: say`With goods out`,
+  orders: say`Ordered, not taken yet`,
 };
 
 /** The sellers a record is most likely about, one tap each; the list above has them all. */
@@ -34,7 +34,7 @@ export function LikelyChips(props: {
             aria-pressed={seller === chosen}
             onClick={() => props.onSeller(seller)}
           >
-            <b>{name}</b> {isMoney ? moneyText(size, currency) : `${unitsText(size)} units`}
+            <b>{name}</b> {isMoney ? say.money(size, currency) : say.count(size)`# unit|# units`}
           </button>
         ))}
       </div>

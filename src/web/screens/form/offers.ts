@@ -1,10 +1,10 @@
 import type { Ledger } from '../../../ledger/ledger.ts';
 import { valueOfLines } from '../../../questions/value-of-lines.ts';
 import { accountName, stallName } from '../../../statements/account-name.ts';
-import { dayText } from '../../../statements/day-text.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import type { Option } from '../../parts/field.tsx';
 import { typedLines } from '../../parts/typed.ts';
+import { say } from '../../say.ts';
 import type { FieldOf, Thing } from './field-form.ts';
 import { linesTyped, type Typed } from './form-values.ts';
 
@@ -16,12 +16,12 @@ export function offersFor(form: FieldOf<'money'>, typed: Typed, ledger: Ledger):
   const owed = ledger.balances.moneyOf(`owed:${typed.seller ?? ''}`);
   const money = (account: string) => ledger.balances.moneyOf(account);
   const offers: Record<string, Offer> = {
-    due: { minor: owed, words: 'still to pay' },
-    credit: { minor: 0 - owed, words: 'in credit' },
-    cashbox: { minor: money('cashbox'), words: 'in the cash box' },
-    cards: { minor: money('cards'), words: 'on the way' },
-    supplier: { minor: 0 - money('supplier'), words: 'to pay to the supplier' },
-    lines: { minor: priceTyped(typed, ledger), words: 'price of the goods' },
+    due: { minor: owed, words: say`still to pay` },
+    credit: { minor: 0 - owed, words: say`in credit` },
+    cashbox: { minor: money('cashbox'), words: say`in the cash box` },
+    cards: { minor: money('cards'), words: say`on the way` },
+    supplier: { minor: 0 - money('supplier'), words: say`to pay to the supplier` },
+    lines: { minor: priceTyped(typed, ledger), words: say`price of the goods` },
   };
   const offer = form.offer === undefined ? undefined : offers[form.offer];
   return offer === undefined || offer.minor <= 0 ? [] : [offer];
@@ -55,7 +55,7 @@ export function optionsFor(form: ChoosingForm, ledger: Ledger, chosen: string): 
     .reverse()
     .map((record) => ({
       value: record.id,
-      words: `${dayText(record.date)}: ${recordSentence(record, ledger)}`,
+      words: `${say.day(record.date)}: ${recordSentence(record, ledger)}`,
     }));
 }
 

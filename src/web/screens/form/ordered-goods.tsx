@@ -2,6 +2,7 @@ import { orderedAgainstTaken } from '../../../questions/ordered-against-taken.ts
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import { linesToType } from '../../parts/typed.ts';
+import { say } from '../../say.ts';
 import { flatLines, type Typed } from './form-values.ts';
 
 /** Fills in what the seller ordered and has not taken over yet, with one tap. */
@@ -23,7 +24,10 @@ export function OrderedGoods(props: {
           onType({ ...typed, ...flatLines('lines', linesToType(lines, ledger, typed.date ?? '')) })
         }
       >
-        Fill in the {ordered.toHandOver} units ordered and not yet taken
+        {say.count(
+          ordered.toHandOver,
+        )`Fill in the # unit ordered and not yet taken|Fill in the # units ordered and not yet
+          taken`}
       </Button>
     </p>
   );

@@ -6,14 +6,13 @@ import {
   sumOfReceipts,
 } from '../../../questions/not-yet-banked.ts';
 import { isMovement } from '../../../records/record.ts';
-import { dayText } from '../../../statements/day-text.ts';
-import { moneyText } from '../../../statements/money-text.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import { fieldId } from '../../parts/field.tsx';
 import { Money } from '../../parts/figures.tsx';
 import { moneyToType } from '../../parts/typed.ts';
+import { say } from '../../say.ts';
 import type { FormFieldProps } from './form-fields.tsx';
 import type { Typed } from './form-values.ts';
 
@@ -25,7 +24,7 @@ export function ReceiptsField({ form, typed, onType }: FormFieldProps) {
   const { ledger, currency } = useBook();
   const receipts = offered(form.field, typed, ledger);
   if (receipts.length === 0) {
-    return <p class="none">No payment and no stall waits to be banked.</p>;
+    return <p class="none">{say`No payment and no stall waits to be banked.`}</p>;
   }
   const ticked = receipts.filter((receipt) => isTicked(form.field, typed, receipt));
   const tick = (changed: readonly Receipt[], on: boolean) =>
@@ -35,9 +34,10 @@ export function ReceiptsField({ form, typed, onType }: FormFieldProps) {
     <fieldset class="field receipts" id={fieldId(form.field)} tabIndex={-1}>
       <legend>
         {form.label}
-        <span class="field-optional"> (if any)</span>
+        <span class="field-optional"> {say`(if any)`}</span>
       </legend>
-      <p class="field-hint">Tick what is in the bag. Cards are not here: they arrive by payout.</p>
+      <p class="field-hint">{say`Tick what is in the bag. Cards are not here: they arrive by
+        payout.`}</p>
       <ul>
         {receipts.map((receipt) => (
           <ReceiptRow
@@ -50,11 +50,11 @@ export function ReceiptsField({ form, typed, onType }: FormFieldProps) {
       </ul>
       <p class="receipts-sum">
         <span aria-live="polite">
-          {ticked.length} of {receipts.length} ticked,{' '}
-          <b>{moneyText(sumOfReceipts(ticked), currency)}</b>
+          {say`${ticked.length} of ${receipts.length} ticked`},{' '}
+          <b>{say.money(sumOfReceipts(ticked), currency)}</b>
         </span>{' '}
         <Button quiet onClick={() => tick(receipts, !all)}>
-          {all ? 'Tick none' : 'Tick all'}
+          {all ? say`Tick none` : say`Tick all`}
         </Button>
       </p>
     </fieldset>
@@ -77,7 +77,7 @@ function ReceiptRow(props: {
           onChange={(event) => props.onTick(event.currentTarget.checked)}
         />
         <span class="receipt-words">
-          {dayText(record.date)}: {recordSentence(record, ledger)}
+          {say.day(record.date)}: {recordSentence(record, ledger)}
         </span>
         <Money minor={cents} plain />
       </label>

@@ -7,6 +7,7 @@ import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import { ClosedNotice, useClosed } from '../../parts/closed-season.tsx';
 import { ErrorSummary, type FieldError } from '../../parts/notice.tsx';
+import { say } from '../../say.ts';
 import { Effect } from './effect.tsx';
 import { FormField } from './form-fields.tsx';
 import { draftOf, type FormKind, fieldsOf, readForm, type Typed } from './form-values.ts';
@@ -83,9 +84,11 @@ export function RecordForm(props: {
           {care && <p class="care">{care}</p>}
           <div class="form-end">
             <Button kind="main" submit disabled={busy.value}>
-              {earlier === undefined ? 'Save' : 'Save the edit'}
+              {earlier === undefined ? say`Save` : say`Save the edit`}
             </Button>
-            {earlier !== undefined && <a href={`/records/${earlier.id}`}>Leave it as it was</a>}
+            {earlier !== undefined && (
+              <a href={`/records/${earlier.id}`}>{say`Leave it as it was`}</a>
+            )}
           </div>
         </div>
       )}
@@ -104,7 +107,7 @@ function useReadOnly(kind: FormKind, earlier: BookRecord | undefined): boolean {
 function toldBy(refusal: ErrorAnswer): FieldError[] {
   const found = (refusal.findings ?? []).filter((finding) => finding.severity === 'error');
   if (found.length === 0) return [{ field: '', words: refusal.message }];
-  return found.map(({ field, wanted }) => ({ field, words: `Wanted: ${wanted}.` }));
+  return found.map(({ field, wanted }) => ({ field, words: say`Wanted: ${say.told(wanted)}.` }));
 }
 
 /** What a new form begins with: today, and what the address already says (`?seller=ada`). */

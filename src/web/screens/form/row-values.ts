@@ -1,6 +1,7 @@
 import { done, type Outcome, refused } from '../../../base/outcome.ts';
 import type { FieldError } from '../../parts/notice.tsx';
 import { moneyToType, typedMoney, typedWhole } from '../../parts/typed.ts';
+import { say } from '../../say.ts';
 import type { FieldOf, RowColumn } from './field-form.ts';
 import type { FormContext, Typed } from './form-values.ts';
 
@@ -33,7 +34,7 @@ export function readRows(
       const cell = readCell(column, said(column), currency);
       if (cell.ok && cell.value !== undefined) row[column.field] = cell.value;
       if (!cell.ok) {
-        const words = `${form.label}, row ${at + 1}, ${column.label}: ${cell.refusal}`;
+        const words = say`${form.label}, row ${at + 1}, ${column.label}: ${cell.refusal}`;
         errors.push({ field: `${form.field}.${at}.${column.field}`, words });
       }
     }
@@ -47,7 +48,7 @@ function readCell(
   said: string,
   currency: string,
 ): Outcome<string | number | undefined, string> {
-  if (said === '') return column.optional ? done(undefined) : refused('Fill this in.');
+  if (said === '') return column.optional ? done(undefined) : refused(say`Fill this in.`);
   if (column.as === 'money') return typedMoney(said, currency);
   if (column.as === 'whole') return typedWhole(said);
   return done(said);

@@ -1,6 +1,7 @@
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import { fieldId } from '../../parts/field.tsx';
+import { say } from '../../say.ts';
 import type { FieldOf, RowColumn } from './field-form.ts';
 import type { FormFieldProps } from './form-fields.tsx';
 import { rowCount, withoutRow } from './row-values.ts';
@@ -32,15 +33,15 @@ export function RowsField(props: FormFieldProps & { readonly form: FieldOf<'rows
           })}
           <Button
             quiet
-            label={`Take out row ${at + 1} of ${form.label}`}
+            label={say`Take out row ${at + 1} of ${form.label}`}
             onClick={() => onType(withoutRow(form.field, at, typed))}
           >
-            Take out
+            {say`Take out`}
           </Button>
         </div>
       ))}
       <Button onClick={() => onType({ ...typed, [`${form.field}.${count}.${first}`]: '' })}>
-        Add a row
+        {say`Add a row`}
       </Button>
     </fieldset>
   );
@@ -65,7 +66,7 @@ function Cell(props: {
         value={value}
         onChange={(event) => onValue(event.currentTarget.value)}
       >
-        <option value="">Choose</option>
+        <option value="">{say`Choose`}</option>
         {[...things].map(([id, { name }]) => (
           <option key={id} value={id} selected={id === value}>
             {name}
@@ -87,7 +88,7 @@ function Cell(props: {
       {...common}
       type="text"
       inputMode={numeric ? 'decimal' : 'text'}
-      placeholder={column.as === 'time' ? 'HH:MM' : ''}
+      placeholder={column.as === 'time' ? say`HH:MM` : ''}
       autocomplete="off"
       class={numeric ? 'number' : ''}
     />

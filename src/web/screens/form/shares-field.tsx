@@ -1,7 +1,7 @@
 import { productName } from '../../../statements/account-name.ts';
-import { unitsText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
 import { fieldId } from '../../parts/field.tsx';
+import { say } from '../../say.ts';
 import type { FormFieldProps } from './form-fields.tsx';
 
 /** Units of a pool to each seller: sellers down, products across, with what is not yet shared. */
@@ -13,7 +13,7 @@ export function SharesField({ form, typed, onType, errors }: FormFieldProps) {
     .map((key) => key.split('.')[2] ?? '');
   const products = [...new Set([...Object.keys(open), ...named])].filter(Boolean).sort();
   const error = errors.find((wrong) => wrong.field === form.field)?.words;
-  if (products.length === 0) return <p class="none">Choose a pool that has units in it.</p>;
+  if (products.length === 0) return <p class="none">{say`Choose a pool that has units in it.`}</p>;
   return (
     <fieldset class="field shares" id={fieldId(form.field)} tabIndex={-1}>
       <legend>{form.label}</legend>
@@ -22,12 +22,12 @@ export function SharesField({ form, typed, onType, errors }: FormFieldProps) {
         <table class="lines-table">
           <thead>
             <tr>
-              <th scope="col">Seller</th>
+              <th scope="col">{say`Seller`}</th>
               {products.map((product) => (
                 <th scope="col" class="number" key={product}>
                   {productName(ledger.setup, product)}
                   <br />
-                  {unitsText(open[product] ?? 0)} not yet shared
+                  {say.count(open[product] ?? 0)`# not yet shared|# not yet shared`}
                 </th>
               ))}
             </tr>

@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import {
   type HostProduct,
@@ -7,7 +8,6 @@ import {
 } from '../../../questions/host-report.ts';
 import { hostName, productName } from '../../../statements/account-name.ts';
 import { hoursText } from '../../../statements/hours-text.ts';
-import { unitsText } from '../../../statements/money-text.ts';
 import { stallTimeText } from '../../../statements/stall-time-text.ts';
 import { useBook } from '../../book.ts';
 import { Money } from '../../parts/figures.tsx';
@@ -16,18 +16,18 @@ import { PaperLinks } from '../../parts/paper-links.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
 import type { ScreenProps } from '../../routes.ts';
 
-const ABOVE = <a href="/set-up/hosts">Host shops</a>;
+const ABOVE = <a href="/set-up/hosts">{say`Host shops`}</a>;
 
 const STALLS: readonly Column<HostStall>[] = [
-  { head: 'Stall', cell: (row) => stallTimeText(row.starts, row.ends) },
-  { head: 'Open', number: true, cell: (row) => hoursText(row.minutes) },
+  { head: say`Stall`, cell: (row) => stallTimeText(row.starts, row.ends) },
+  { head: say`Open`, number: true, cell: (row) => hoursText(row.minutes) },
   {
-    head: 'Units',
+    head: say`Units`,
     number: true,
-    cell: (row) => (row.settled ? unitsText(row.units) : 'not counted'),
+    cell: (row) => (row.settled ? say.units(row.units) : say`not counted`),
   },
   {
-    head: 'Value',
+    head: say`Value`,
     number: true,
     cell: (row) => (row.settled ? <Money minor={row.value} plain /> : ''),
   },
@@ -39,8 +39,8 @@ export function HostReportScreen({ params }: ScreenProps) {
   const report = hostReport(ledger, params.host ?? '');
   if (report === undefined) {
     return (
-      <Page title="Host shop" above={ABOVE}>
-        <p>There is no such host shop in this book.</p>
+      <Page title={say`Host shop`} above={ABOVE}>
+        <p>{say`There is no such host shop in this book.`}</p>
       </Page>
     );
   }
@@ -50,9 +50,9 @@ export function HostReportScreen({ params }: ScreenProps) {
 function Report({ report }: { readonly report: HostReport }) {
   const { ledger } = useBook();
   const products: readonly Column<HostProduct>[] = [
-    { head: 'Product', cell: (row) => productName(ledger.setup, row.product) },
-    { head: 'Units', number: true, cell: (row) => unitsText(row.units) },
-    { head: 'Value', number: true, cell: (row) => <Money minor={row.value} plain /> },
+    { head: say`Product`, cell: (row) => productName(ledger.setup, row.product) },
+    { head: say`Units`, number: true, cell: (row) => say.units(row.units) },
+    { head: say`Value`, number: true, cell: (row) => <Money minor={row.value} plain /> },
   ];
   const settled = report.stalls.filter((stall) => stall.settled).length;
   const value = <Money key="value" minor={report.value} plain />;
@@ -62,26 +62,26 @@ function Report({ report }: { readonly report: HostReport }) {
       above={ABOVE}
       lead={
         <>
-          {settled} {settled === 1 ? 'stall' : 'stalls'}, {hoursText(report.minutes)},{' '}
-          {unitsText(report.units)} units, {value}.
+          {say.count(settled)`# stall|# stalls`}, {hoursText(report.minutes)},{' '}
+          {say.count(report.units)`# unit|# units`}, {value}.
         </>
       }
-      actions={<PaperLinks paper="host-report" about={report.host} words="Report" print />}
+      actions={<PaperLinks paper="host-report" about={report.host} words={say`Report`} print />}
     >
       <Table
-        caption="Stalls at this shop"
+        caption={say`Stalls at this shop`}
         rows={report.stalls}
         keyOf={(row) => row.stall}
         columns={STALLS}
-        none="No stall here yet."
+        none={say`No stall here yet.`}
       />
       <Table
-        caption="Sold, by product"
+        caption={say`Sold, by product`}
         rows={report.products}
         keyOf={(row) => row.product}
         columns={products}
-        none="Nothing is counted yet."
-        foot={['Together', unitsText(report.units), value]}
+        none={say`Nothing is counted yet.`}
+        foot={[say`Together`, say.units(report.units), value]}
       />
     </Page>
   );

@@ -5,10 +5,10 @@ import type { BankDiffers } from '../../../questions/match/bank-near-misses.ts';
 import type { BankMatch } from '../../../questions/match/match-bank.ts';
 import type { MissingRecord } from '../../../questions/match/missing-bank-records.ts';
 import { kindNames } from '../../../statements/kind-name.ts';
-import { moneyText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import type { Saving } from '../../parts/saving.ts';
+import { say } from '../../say.ts';
 import { addLink, whyOf } from './add-link.ts';
 import { MatchPair, MatchPart, RecordLines, StatementLine } from './match-pair.tsx';
 
@@ -28,14 +28,14 @@ export function BankLeft(props: LeftProps) {
   const onlyOurs = found.unmatchedRecords.filter((record) => !paired.has(record));
   return (
     <>
-      <MatchPart title="Left at the bank" count={found.unmatchedLines.length}>
+      <MatchPart title={say`Left at the bank`} count={found.unmatchedLines.length}>
         {found.unmatchedLines.map((number) => {
           const line = lines.get(number);
           const near = differing.get(number);
           return (
             <MatchPair
               key={number}
-              theirs="At the bank"
+              theirs={say`At the bank`}
               left={line && <StatementLine {...line} />}
               right={near && <RecordLines ids={[near.record]} />}
             >
@@ -44,9 +44,13 @@ export function BankLeft(props: LeftProps) {
           );
         })}
       </MatchPart>
-      <MatchPart title="Not yet at the bank" count={onlyOurs.length}>
+      <MatchPart title={say`Not yet at the bank`} count={onlyOurs.length}>
         {onlyOurs.map((record) => (
-          <MatchPair key={record} theirs="At the bank" right={<RecordLines ids={[record]} />} />
+          <MatchPair
+            key={record}
+            theirs={say`At the bank`}
+            right={<RecordLines ids={[record]} />}
+          />
         ))}
       </MatchPart>
     </>
@@ -65,21 +69,21 @@ function Verbs(
     return (
       <>
         <span>
-          ▲ Differs: {moneyText(near.theirs, currency)} there, {moneyText(near.ours, currency)} in
-          the book.
+          {say`▲ Differs: ${say.money(near.theirs, currency)} there,
+            ${say.money(near.ours, currency)} in the book.`}
         </span>
-        <a href={`/records/${near.record}/edit`}>Edit the record</a>
+        <a href={`/records/${near.record}/edit`}>{say`Edit the record`}</a>
         <a href={whyOf('bank', found.bookBalance + near.theirs - near.ours)}>
-          Why, for line {number}?
+          {say`Why, for line ${number}?`}
         </a>
       </>
     );
   }
   if (choice !== undefined) return <Choice {...props} sets={choice.sets} />;
-  if (found.repeated.includes(number)) return <span>The bank sent this line twice.</span>;
+  if (found.repeated.includes(number)) return <span>{say`The bank sent this line twice.`}</span>;
   if (mirrored !== undefined) {
-    const other = mirrored.find((line) => line !== number);
-    return <span>Taken back by line {other}: the two cancel each other.</span>;
+    const other = mirrored.find((line) => line !== number) ?? number;
+    return <span>{say`Taken back by line ${other}: the two cancel each other.`}</span>;
   }
   return missing === undefined ? (
     <Unknown {...props} />
@@ -100,13 +104,13 @@ function Choice(props: LeftProps & { number: number; sets: readonly (readonly st
           <Button
             quiet
             disabled={props.saving.busy}
-            label={`Accept this set, ${at + 1}, for line ${props.number}`}
+            label={say`Accept this set, ${at + 1}, for line ${props.number}`}
             onClick={() => {
               const why = { kind: 'records_together', count: records.length } as const;
               props.accept([{ line: props.number, records, why, sure: false }]);
             }}
           >
-            Accept this set
+            {say`Accept this set`}
           </Button>
         </li>
       ))}
@@ -119,16 +123,16 @@ function Missing(props: { readonly offer: MissingRecord; readonly saving: Saving
   const name = kindNames[record.kind];
   return (
     <>
-      <span>Most likely missing in the book: {name}.</span>
+      <span>{say`Most likely missing in the book: ${name}.`}</span>
       <Button
         quiet
         disabled={props.saving.busy}
-        label={`Record it: ${name} for line ${line}`}
+        label={say`Record it: ${name} for line ${line}`}
         onClick={() => void props.saving.save(done([record]))}
       >
-        Record it
+        {say`Record it`}
       </Button>
-      <a href={addLink(record)}>Look it over first</a>
+      <a href={addLink(record)}>{say`Look it over first`}</a>
     </>
   );
 }
@@ -141,10 +145,12 @@ function Unknown(props: LeftProps & { readonly number: number }) {
     cents > 0 ? (['deposit', 'card-settle'] as const) : (['bank-fee', 'debit'] as const);
   return (
     <>
-      <a href={whyOf('bank', props.found.bookBalance + cents)}>Why, for line {props.number}?</a>
+      <a
+        href={whyOf('bank', props.found.bookBalance + cents)}
+      >{say`Why, for line ${props.number}?`}</a>
       {kinds.map((kind) => (
         <a key={kind} href={addLink({ kind, date, cents: Math.abs(cents) })}>
-          Record as {kindNames[kind].toLowerCase()}
+          {say`Record as ${kindNames[kind].toLowerCase()}`}
         </a>
       ))}
     </>

@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import './match.css';
 import '../../styles/tasks.css';
 import { useBook } from '../../book.ts';
@@ -8,14 +9,14 @@ import type { ColumnRole } from './columns-form.tsx';
 import { StatementFile } from './statement-file.tsx';
 
 const ROLES: readonly ColumnRole[] = [
-  { name: 'date', label: 'Day', needed: true },
-  { name: 'amount', label: 'Amount, with sign' },
-  { name: 'paidIn', label: 'Money in' },
-  { name: 'paidOut', label: 'Money out' },
-  { name: 'direction', label: 'In or out, as a word' },
-  { name: 'text', label: 'Words' },
-  { name: 'reference', label: 'Reference' },
-  { name: 'balance', label: 'Balance after it' },
+  { name: 'date', label: say`Day`, needed: true },
+  { name: 'amount', label: say`Amount, with sign` },
+  { name: 'paidIn', label: say`Money in` },
+  { name: 'paidOut', label: say`Money out` },
+  { name: 'direction', label: say`In or out, as a word` },
+  { name: 'text', label: say`Words` },
+  { name: 'reference', label: say`Reference` },
+  { name: 'balance', label: say`Balance after it` },
 ];
 
 /** The bank's statement against the book: a file, then what agrees and what is left. */
@@ -23,15 +24,15 @@ export function BankMatchScreen() {
   const book = useBook();
   return (
     <Page
-      title="Match the bank"
-      above={<a href="/places/bank">Bank</a>}
-      lead="The bank’s own list of what came in and went out, line by line against the book."
+      title={say`Match the bank`}
+      above={<a href="/places/bank">{say`Bank`}</a>}
+      lead={say`The bank’s own list of what came in and went out, line by line against the book.`}
       actions={<Actions />}
     >
       <ClosedNotice />
       <StatementFile
-        label="Statement from the bank"
-        hint="OFX, camt.053 or CSV, as the bank gives it."
+        label={say`Statement from the bank`}
+        hint={say`OFX, camt.053 or CSV, as the bank gives it.`}
         accept=".ofx,.qfx,.xml,.csv,.txt"
         roles={ROLES}
         read={async (file, typed) => {
@@ -49,13 +50,13 @@ function Actions() {
   return (
     <>
       <a class="button button-plain" href="/match/debits">
-        Debits
+        {say`Debits`}
       </a>
       <a class="button button-plain" href="/match/reconciliation">
-        Reconciliation
+        {say`Reconciliation`}
       </a>
       <a class="button button-plain" href="/match/supplier">
-        Supplier’s statement
+        {say`Supplier’s statement`}
       </a>
     </>
   );

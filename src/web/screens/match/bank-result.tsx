@@ -10,6 +10,7 @@ import { Button } from '../../parts/button.tsx';
 import { Money } from '../../parts/figures.tsx';
 import { ErrorSummary, Notice } from '../../parts/notice.tsx';
 import { type Saving, useSaving } from '../../parts/saving.ts';
+import { say } from '../../say.ts';
 import { BankLeft } from './bank-left.tsx';
 import { MatchPair, MatchPart, RecordLines, StatementLine } from './match-pair.tsx';
 
@@ -34,43 +35,43 @@ export function BankResult({ file }: { readonly file: BankFile }) {
       {sure.length > 0 && (
         <p class="no-print">
           <Button kind="main" disabled={saving.busy} onClick={() => accept(sure)}>
-            Accept {sure.length} sure {sure.length === 1 ? 'match' : 'matches'}
+            {say.count(sure.length)`Accept # sure match|Accept # sure matches`}
           </Button>
         </p>
       )}
       {found.unmatchedLines.length + found.unmatchedRecords.length === 0 && (
-        <Notice tone="done" title="Nothing is left over on either side." />
+        <Notice tone="done" title={say`Nothing is left over on either side.`} />
       )}
       <BankLeft found={found} lines={lines} missing={missing} saving={saving} accept={accept} />
       <Matches
-        title="To look at"
+        title={say`To look at`}
         matches={suggested}
         lines={lines}
         saving={saving}
         accept={accept}
       />
-      <Matches title="Sure" matches={sure} lines={lines} saving={saving} accept={accept} />
-      <Matches title="Accepted" matches={accepted} lines={lines} />
+      <Matches title={say`Sure`} matches={sure} lines={lines} saving={saving} accept={accept} />
+      <Matches title={say`Accepted`} matches={accepted} lines={lines} />
     </>
   );
 }
 
 function Sums({ found }: { readonly found: BankMatch }) {
   return (
-    <dl class="match-sums" aria-label="Both balances">
-      <dt>By the book</dt>
+    <dl class="match-sums" aria-label={say`Both balances`}>
+      <dt>{say`By the book`}</dt>
       <dd>
         <Money minor={found.bookBalance} plain to="/accounts/money/bank" />
       </dd>
-      <dt>of that not yet at the bank</dt>
+      <dt>{say`of that not yet at the bank`}</dt>
       <dd>
         <Money minor={found.outstanding} plain />
       </dd>
-      <dt>at the bank and not in the book</dt>
+      <dt>{say`at the bank and not in the book`}</dt>
       <dd>
         <Money minor={found.notInBook} plain />
       </dd>
-      <dt class="match-sum-total">By the bank</dt>
+      <dt class="match-sum-total">{say`By the bank`}</dt>
       <dd class="match-sum-total">
         <Money minor={found.bankBalance} plain />
       </dd>
@@ -95,7 +96,7 @@ function Matches(props: {
         return (
           <MatchPair
             key={match.line}
-            theirs="At the bank"
+            theirs={say`At the bank`}
             left={line && <StatementLine {...line} />}
             right={<RecordLines ids={match.records} />}
           >
@@ -104,10 +105,10 @@ function Matches(props: {
               <Button
                 quiet
                 disabled={props.saving?.busy ?? false}
-                label={`Accept line ${match.line}`}
+                label={say`Accept line ${match.line}`}
                 onClick={() => props.accept?.(together(match))}
               >
-                Accept
+                {say`Accept`}
               </Button>
             )}
           </MatchPair>

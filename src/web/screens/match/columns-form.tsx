@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../parts/button.tsx';
 import { SelectField } from '../../parts/field.tsx';
+import { say } from '../../say.ts';
 
 /** One thing that a column can be. */
 export interface ColumnRole {
@@ -12,9 +13,9 @@ export interface ColumnRole {
 export type ColumnsTyped = Readonly<Record<string, string>>;
 
 const DAYS = [
-  { value: 'year-month-day', words: '2027-03-04: year, month, day' },
-  { value: 'month-day-year', words: '03/04/2027: month first' },
-  { value: 'day-month-year', words: '04/03/2027: day first' },
+  { value: 'year-month-day', words: say`2027-03-04: year, month, day` },
+  { value: 'month-day-year', words: say`03/04/2027: month first` },
+  { value: 'day-month-year', words: say`04/03/2027: day first` },
 ];
 const DECIMALS = [
   { value: '.', words: '1,234.50' },
@@ -40,7 +41,7 @@ export function ColumnsForm(props: {
         props.onSaid(typed);
       }}
     >
-      <h2 class="column-head">Columns of the file</h2>
+      <h2 class="column-head">{say`Columns of the file`}</h2>
       <div class="match-columns">
         {props.roles.map(({ name, label, needed }) => (
           <SelectField
@@ -50,13 +51,13 @@ export function ColumnsForm(props: {
             value={typed[name] ?? ''}
             onValue={set(name)}
             options={options}
-            empty="none"
+            empty={say`none`}
           />
         ))}
         <HowWritten typed={typed} set={set} />
       </div>
       <Button submit kind="main">
-        Read the file so
+        {say`Read the file so`}
       </Button>
     </form>
   );
@@ -69,14 +70,14 @@ function HowWritten(props: {
   return (
     <>
       <SelectField
-        label="How days are written"
+        label={say`How days are written`}
         value={props.typed.days ?? ''}
         onValue={props.set('days')}
         options={DAYS}
-        empty="please choose"
+        empty={say`please choose`}
       />
       <SelectField
-        label="How amounts are written"
+        label={say`How amounts are written`}
         value={props.typed.decimals ?? '.'}
         onValue={props.set('decimals')}
         options={DECIMALS}

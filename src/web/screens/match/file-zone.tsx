@@ -1,4 +1,5 @@
 import { Field } from '../../parts/field.tsx';
+import { say } from '../../say.ts';
 
 export interface ChosenFile {
   readonly name: string;
@@ -24,7 +25,7 @@ export function FileZone(props: {
       <Field
         label={props.label}
         name="file"
-        hint={`${props.hint} Choose it or drop it here; it stays in this browser.`}
+        hint={`${props.hint} ${say`Choose it or drop it here; it stays in this browser.`}`}
         control={(control) => (
           <input
             {...control}

@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
-import { dayText } from '../../../statements/day-text.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import { useBook } from '../../book.ts';
 import { Money } from '../../parts/figures.tsx';
+import { say } from '../../say.ts';
 
 /** Theirs left, ours right, what to do below. */
 export function MatchPair(props: {
@@ -15,11 +15,11 @@ export function MatchPair(props: {
     <li class="match-pair">
       <div class="match-side">
         <p class="match-side-head">{props.theirs}</p>
-        {props.left ?? <p class="soft">nothing</p>}
+        {props.left ?? <p class="soft">{say`nothing`}</p>}
       </div>
       <div class="match-side">
-        <p class="match-side-head">In the book</p>
-        {props.right ?? <p class="soft">nothing</p>}
+        <p class="match-side-head">{say`In the book`}</p>
+        {props.right ?? <p class="soft">{say`nothing`}</p>}
       </div>
       {props.children && <div class="match-verbs no-print">{props.children}</div>}
     </li>
@@ -37,7 +37,7 @@ export function StatementLine(props: {
   return (
     <p class="match-line">
       <span>
-        {dayText(props.date)} {props.text} <span class="soft">line {props.line}</span>
+        {say.day(props.date)} {props.text} <span class="soft">{say`line ${props.line}`}</span>
       </span>
       {props.cents !== undefined && <Money minor={props.cents} plain />}
     </p>
@@ -54,7 +54,7 @@ export function RecordLines({ ids }: { readonly ids: readonly string[] }) {
         if (record === undefined) return null;
         return (
           <p key={id}>
-            {'date' in record && `${dayText(record.date)} `}
+            {'date' in record && `${say.day(record.date)} `}
             <a href={`/records/${record.id}`}>{recordSentence(record, ledger)}</a>
           </p>
         );

@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import './match.css';
 import '../../styles/tasks.css';
 import { isDay } from '../../../base/day.ts';
@@ -10,7 +11,6 @@ import {
   bookAsWritten,
 } from '../../../questions/match/as-reconciled.ts';
 import { type BankEntry, bankEntries } from '../../../questions/match/bank-entries.ts';
-import { dayText } from '../../../statements/day-text.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import { useBook } from '../../book.ts';
 import { go } from '../../navigation.ts';
@@ -35,14 +35,14 @@ export function ReconciliationScreen({ search }: ScreenProps) {
   const link = `/match/reconciliation?day=${day}&written=${written}`;
   return (
     <Page
-      title="Bank reconciliation"
-      above={<a href="/match/bank">Match the bank</a>}
-      lead={`At the end of ${dayText(day)}, from the lines that were accepted.`}
+      title={say`Bank reconciliation`}
+      above={<a href="/match/bank">{say`Match the bank`}</a>}
+      lead={say`At the end of ${say.day(day)}, from the lines that were accepted.`}
       actions={<PrintButton />}
     >
       <div class="no-print">
         <DayField
-          label="Day"
+          label={say`Day`}
           value={day}
           onValue={(value) => {
             if (isDay(value)) go(`/match/reconciliation?day=${value}`, true);
@@ -50,13 +50,18 @@ export function ReconciliationScreen({ search }: ScreenProps) {
         />
       </div>
       <Sums found={found} />
-      <Entries caption="Not yet at the bank" entries={found.notAtBank} ledger={ledger} />
-      <Entries caption="At the bank before the book" entries={found.notInBook} ledger={ledger} />
+      <Entries caption={say`Not yet at the bank`} entries={found.notAtBank} ledger={ledger} />
+      <Entries
+        caption={say`At the bank before the book`}
+        entries={found.notInBook}
+        ledger={ledger}
+      />
       <p class="soft">
-        The book as written up to {written.slice(0, 16).replace('T', ' ')} UTC. Hold the last amount
-        against the bank’s own balance of the day. <a href={link}>Address of this reconciliation</a>
+        {say`The book as written up to ${written.slice(0, 16).replace('T', ' ')} UTC. Hold
+          the last amount against the bank’s own balance of the day.`}{' '}
+        <a href={link}>{say`Address of this reconciliation`}</a>
       </p>
-      <p class="reconciled-by">Looked over by, on: </p>
+      <p class="reconciled-by">{say`Looked over by, on:`} </p>
     </Page>
   );
 }
@@ -64,20 +69,20 @@ export function ReconciliationScreen({ search }: ScreenProps) {
 function Sums({ found }: { readonly found: AsReconciled }) {
   const total = (entries: readonly BankEntry[]) => sum(entries.map(({ cents }) => cents));
   return (
-    <dl class="match-sums" aria-label="Both balances">
-      <dt>By the book</dt>
+    <dl class="match-sums" aria-label={say`Both balances`}>
+      <dt>{say`By the book`}</dt>
       <dd>
         <Money minor={found.bookBalance} plain />
       </dd>
-      <dt>less what is not yet at the bank</dt>
+      <dt>{say`less what is not yet at the bank`}</dt>
       <dd>
         <Money minor={total(found.notAtBank)} plain />
       </dd>
-      <dt>and what the bank had before the book</dt>
+      <dt>{say`and what the bank had before the book`}</dt>
       <dd>
         <Money minor={total(found.notInBook)} plain />
       </dd>
-      <dt class="match-sum-total">By the bank’s accepted lines</dt>
+      <dt class="match-sum-total">{say`By the bank’s accepted lines`}</dt>
       <dd class="match-sum-total">
         <Money minor={found.bankBalance} plain />
       </dd>
@@ -99,14 +104,18 @@ function Entries(props: {
       caption={props.caption}
       rows={props.entries.map((entry, at) => ({ entry, at }))}
       keyOf={({ entry, at }) => `${entry.record} ${at}`}
-      none={`${props.caption}: none.`}
+      none={say`${props.caption}: none.`}
       columns={[
-        { head: 'Day', cell: ({ entry }) => dayText(entry.date) },
+        { head: say`Day`, cell: ({ entry }) => say.day(entry.date) },
         {
-          head: 'Record',
+          head: say`Record`,
           cell: ({ entry }) => <a href={`/records/${entry.record}`}>{sentence(entry)}</a>,
         },
-        { head: 'Amount', number: true, cell: ({ entry }) => <Money minor={entry.cents} plain /> },
+        {
+          head: say`Amount`,
+          number: true,
+          cell: ({ entry }) => <Money minor={entry.cents} plain />,
+        },
       ]}
     />
   );

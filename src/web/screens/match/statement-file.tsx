@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { FileRefusal } from '../../../intake/table/file-refusal.ts';
 import { Button } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
+import { say } from '../../say.ts';
 import { type ColumnRole, ColumnsForm, type ColumnsTyped } from './columns-form.tsx';
 import { type ChosenFile, FileZone } from './file-zone.tsx';
 import { refusalWords } from './refusal-words.ts';
@@ -34,7 +35,7 @@ export function StatementFile<F>(props: {
     <>
       <FileZone {...props} onFile={(file) => void readFile(file)} />
       {read?.refusal && chosen && (
-        <Notice tone="stop" title="Nothing of this file was taken.">
+        <Notice tone="stop" title={say`Nothing of this file was taken.`}>
           <p>{refusalWords(read.refusal, chosen.name)}</p>
         </Notice>
       )}
@@ -59,7 +60,7 @@ function Columns(props: Parameters<typeof ColumnsForm>[0] & { readonly isOpen: b
   return (
     <p class="no-print">
       <Button quiet onClick={() => setOpen(true)}>
-        Look over the columns
+        {say`Look over the columns`}
       </Button>
     </p>
   );

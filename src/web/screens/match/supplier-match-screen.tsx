@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import './match.css';
 import '../../styles/tasks.css';
 import { useBook } from '../../book.ts';
@@ -7,17 +8,17 @@ import { StatementFile } from './statement-file.tsx';
 import { SupplierResult } from './supplier-result.tsx';
 
 const ROLES: readonly ColumnRole[] = [
-  { name: 'date', label: 'Day', needed: true },
-  { name: 'words', label: 'What it is, in words' },
-  { name: 'product', label: 'Product' },
-  { name: 'units', label: 'Units' },
-  { name: 'cases', label: 'Cases' },
-  { name: 'amount', label: 'Amount' },
-  { name: 'charge', label: 'Charged' },
-  { name: 'credit', label: 'Credited' },
-  { name: 'reference', label: 'Slip or order number' },
-  { name: 'neighbour', label: 'Other group' },
-  { name: 'balance', label: 'Owed after it' },
+  { name: 'date', label: say`Day`, needed: true },
+  { name: 'words', label: say`What it is, in words` },
+  { name: 'product', label: say`Product` },
+  { name: 'units', label: say`Units` },
+  { name: 'cases', label: say`Cases` },
+  { name: 'amount', label: say`Amount` },
+  { name: 'charge', label: say`Charged` },
+  { name: 'credit', label: say`Credited` },
+  { name: 'reference', label: say`Slip or order number` },
+  { name: 'neighbour', label: say`Other group` },
+  { name: 'balance', label: say`Owed after it` },
 ];
 
 /** The supplier's statement against the book, in three piles. */
@@ -25,18 +26,19 @@ export function SupplierMatchScreen() {
   const book = useBook();
   return (
     <Page
-      title="Match the supplier"
-      above={<a href="/places/supplier">Supplier</a>}
-      lead="The supplier’s own list of deliveries, swaps and money, line by line against the book."
+      title={say`Match the supplier`}
+      above={<a href="/places/supplier">{say`Supplier`}</a>}
+      lead={say`The supplier’s own list of deliveries, swaps and money, line by line against the
+        book.`}
       actions={
         <a class="button button-plain" href="/match/bank">
-          Bank’s statement
+          {say`Bank’s statement`}
         </a>
       }
     >
       <StatementFile
-        label="Statement from the supplier"
-        hint="CSV, or the first sheet of an XLSX workbook."
+        label={say`Statement from the supplier`}
+        hint={say`CSV, or the first sheet of an XLSX workbook.`}
         accept=".csv,.txt,.xlsx"
         roles={ROLES}
         read={async (file, typed) => {

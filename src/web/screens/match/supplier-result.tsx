@@ -3,7 +3,6 @@ import { matchSupplier, type SupplierMatch } from '../../../questions/match/matc
 import { missingSupplierRecords } from '../../../questions/match/missing-supplier-records.ts';
 import { productName } from '../../../statements/account-name.ts';
 import { kindNames } from '../../../statements/kind-name.ts';
-import { unitsText } from '../../../statements/money-text.ts';
 import {
   paperDifferenceWords,
   supplierReasonWords,
@@ -11,6 +10,7 @@ import {
 import { useBook } from '../../book.ts';
 import { Money } from '../../parts/figures.tsx';
 import { Notice } from '../../parts/notice.tsx';
+import { say } from '../../say.ts';
 import { addLink, whyOf } from './add-link.ts';
 import { MatchPair, MatchPart, RecordLines, StatementLine } from './match-pair.tsx';
 
@@ -28,23 +28,23 @@ export function SupplierResult({ file }: { readonly file: SupplierFile }) {
   return (
     <>
       <Sums found={found} />
-      {left === 0 && <Notice tone="done" title="Every line agrees with the book." />}
+      {left === 0 && <Notice tone="done" title={say`Every line agrees with the book.`} />}
       <Differ found={found} lines={lines} />
       <OnlyTheirs found={found} lines={lines} />
-      <MatchPart title="Only in the book" count={found.onlyOurs.length}>
+      <MatchPart title={say`Only in the book`} count={found.onlyOurs.length}>
         {found.onlyOurs.map((record) => (
           <MatchPair
             key={record}
-            theirs="On the statement"
+            theirs={say`On the statement`}
             right={<RecordLines ids={[record]} />}
           />
         ))}
       </MatchPart>
-      <MatchPart title="Agree" count={found.matched.length}>
+      <MatchPart title={say`Agree`} count={found.matched.length}>
         {found.matched.map(({ line, records, why }) => (
           <MatchPair
             key={line}
-            theirs="On the statement"
+            theirs={say`On the statement`}
             left={<SupplierLineText line={lines.get(line)} />}
             right={<RecordLines ids={records} />}
           >
@@ -59,17 +59,17 @@ export function SupplierResult({ file }: { readonly file: SupplierFile }) {
 function Sums({ found }: { readonly found: SupplierMatch }) {
   return (
     <>
-      <dl class="match-sums" aria-label="Both balances">
-        <dt>On the supplier’s account by the book</dt>
+      <dl class="match-sums" aria-label={say`Both balances`}>
+        <dt>{say`On the supplier’s account by the book`}</dt>
         <dd>
           <Money minor={found.bookBalance} plain to="/accounts/money/supplier" />
         </dd>
-        <dt>By the statement</dt>
+        <dt>{say`By the statement`}</dt>
         <dd>
           <Money minor={found.bankBalance} plain />
         </dd>
       </dl>
-      <p class="soft">Below zero is owed by the group.</p>
+      <p class="soft">{say`Below zero is owed by the group.`}</p>
     </>
   );
 }
@@ -77,22 +77,24 @@ function Sums({ found }: { readonly found: SupplierMatch }) {
 function Differ({ found, lines }: PileProps) {
   const { ledger } = useBook();
   return (
-    <MatchPart title="Differ" count={found.differ.length}>
+    <MatchPart title={say`Differ`} count={found.differ.length}>
       {found.differ.map(({ line, records, by, off }, at) => (
         <MatchPair
           key={`${line} ${at}`}
-          theirs="On the statement"
+          theirs={say`On the statement`}
           left={<SupplierLineText line={lines.get(line ?? 0)} />}
           right={<RecordLines ids={records} />}
         >
           <span>▲ {paperDifferenceWords(by, ledger)}</span>
           {records.map((record) => (
             <a key={record} href={`/records/${record}/edit`}>
-              Edit the record
+              {say`Edit the record`}
             </a>
           ))}
           {off !== 0 && (
-            <a href={whyOf('supplier', found.bookBalance + off)}>Why, for line {line ?? 'none'}?</a>
+            <a href={whyOf('supplier', found.bookBalance + off)}>
+              {line === undefined ? say`Why?` : say`Why, for line ${line}?`}
+            </a>
           )}
         </MatchPair>
       ))}
@@ -104,19 +106,19 @@ function OnlyTheirs({ found, lines }: PileProps) {
   const { ledger } = useBook();
   const missing = missingSupplierRecords(ledger, found.onlyTheirs);
   return (
-    <MatchPart title="Only on the statement" count={found.onlyTheirs.length}>
+    <MatchPart title={say`Only on the statement`} count={found.onlyTheirs.length}>
       {found.onlyTheirs.map((paper) => {
         const numbers = paper.lines.map(({ line }) => line);
         const offer = missing.find(({ lines: of }) => of.join() === numbers.join());
         return (
           <MatchPair
             key={numbers.join()}
-            theirs="On the statement"
+            theirs={say`On the statement`}
             left={numbers.map((line) => <SupplierLineText key={line} line={lines.get(line)} />)}
           >
             {offer && (
               <a href={addLink(offer.record)}>
-                Record it: {kindNames[offer.record.kind].toLowerCase()}
+                {say`Record it: ${kindNames[offer.record.kind].toLowerCase()}`}
               </a>
             )}
           </MatchPair>
@@ -128,9 +130,9 @@ function OnlyTheirs({ found, lines }: PileProps) {
 
 function SupplierLineText({ line }: { readonly line: SupplierLine | undefined }) {
   const { ledger } = useBook();
-  if (line === undefined) return <p class="soft">no line</p>;
+  if (line === undefined) return <p class="soft">{say`no line`}</p>;
   const goods = Object.entries(line.goods).map(
-    ([product, units]) => `${unitsText(units)} ${productName(ledger.setup, product)}`,
+    ([product, units]) => `${say.units(units)} ${productName(ledger.setup, product)}`,
   );
   const text = [line.text, line.reference ?? '', ...goods].filter((part) => part !== '');
   return (

@@ -5,6 +5,7 @@ import { recordSentence } from '../../../statements/record-sentence.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import { TextField } from '../../parts/field.tsx';
+import { say } from '../../say.ts';
 import { contentOf } from '../../undo.ts';
 
 /** Refusals that a reason for coming late answers. */
@@ -20,7 +21,7 @@ export function HeldEntry({ entry }: { readonly entry: OutboxEntry }) {
   const withReason = async () => {
     const late = reason.value.trim();
     if (late === '') {
-      trouble.value = 'Write why this comes late.';
+      trouble.value = say`Write why this comes late.`;
       return;
     }
     // A record is never changed: the same content is written once more, with the reason.
@@ -48,8 +49,8 @@ export function HeldEntry({ entry }: { readonly entry: OutboxEntry }) {
         <LateReason number={number} reason={reason} onSave={withReason} />
       )}
       <p class="held-verbs">
-        <Button onClick={() => book.sendAgain(number)}>Send again</Button>
-        <Button onClick={() => book.takeBack(number)}>Take back</Button>
+        <Button onClick={() => book.sendAgain(number)}>{say`Send again`}</Button>
+        <Button onClick={() => book.takeBack(number)}>{say`Take back`}</Button>
       </p>
     </article>
   );
@@ -64,7 +65,7 @@ function LateReason(props: {
   return (
     <div class="held-late">
       <TextField
-        label="Why it comes late"
+        label={say`Why it comes late`}
         name={`late-${number}`}
         value={reason.value}
         onValue={(said) => {
@@ -73,7 +74,7 @@ function LateReason(props: {
         maxLength={500}
       />
       <Button kind="main" onClick={onSave}>
-        Save with this reason
+        {say`Save with this reason`}
       </Button>
     </div>
   );

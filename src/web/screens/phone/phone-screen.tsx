@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import './phone.css';
 import { useSignal } from '@preact/signals';
 import type { OutboxEntry } from '../../../journal/book-copy.ts';
@@ -14,21 +15,22 @@ export function PhoneScreen() {
   const book = useBook();
   const { waiting, held, takenBack, aside } = book.onPhone.value;
   return (
-    <Page title="On this phone" lead={lead(waiting.length, held.length)}>
+    <Page title={say`On this phone`} lead={lead(waiting.length, held.length)}>
       {!book.keeps && <KeepsNothing />}
       <Sending waiting={waiting} />
       {held.length > 0 && (
         <section aria-labelledby="held">
-          <h2 id="held">Not taken by the server</h2>
-          <p>These do not count yet. Look at each: it stays here until you decide.</p>
+          <h2 id="held">{say`Not taken by the server`}</h2>
+          <p>{say`These do not count yet. Look at each: it stays here until you decide.`}</p>
           {held.map((entry) => (
             <HeldEntry key={entry.number} entry={entry} />
           ))}
         </section>
       )}
       {aside.length > 0 && (
-        <Notice tone="stop" title="The server has other records under the same numbers.">
-          <p>Both are kept. What is on this phone counts here. Tell the manager before closing.</p>
+        <Notice tone="stop" title={say`The server has other records under the same numbers.`}>
+          <p>{say`Both are kept. What is on this phone counts here. Tell the manager before
+            closing.`}</p>
           <ul>
             {aside.map((record) => (
               <li key={record.id}>{recordSentence(record, book.ledger)}</li>
@@ -38,13 +40,13 @@ export function PhoneScreen() {
       )}
       {takenBack.length > 0 && (
         <details>
-          <summary>Taken back on this phone: {takenBack.length}</summary>
+          <summary>{say`Taken back on this phone: ${takenBack.length}`}</summary>
           <Entries entries={takenBack} />
         </details>
       )}
       <p class="phone-about">
-        This browser keeps a copy of the whole book, so that it opens without a connection. Whoever
-        can use this browser can read it. On a shared computer, use a private window.
+        {say`This browser keeps a copy of the whole book, so that it opens without a connection.
+          Whoever can use this browser can read it. On a shared computer, use a private window.`}
       </p>
     </Page>
   );
@@ -52,19 +54,20 @@ export function PhoneScreen() {
 
 function KeepsNothing() {
   return (
-    <Notice tone="stop" title="This browser lets nothing be kept, or the disk is full.">
+    <Notice tone="stop" title={say`This browser lets nothing be kept, or the disk is full.`}>
       <p>
-        Records are saved only with a connection. What was saved on this phone before is still
-        there: free some space, then load the app again.
+        {say`Records are saved only with a connection. What was saved on this phone before is still
+          there: free some space, then load the app again.`}
       </p>
     </Notice>
   );
 }
 
 function lead(waiting: number, held: number): string {
-  if (waiting + held === 0) return 'Everything written here is saved on the server too.';
-  if (waiting === 0) return 'Nothing waits to be sent.';
-  return 'These are safe on this phone and count here. They are sent as soon as that is possible.';
+  if (waiting + held === 0) return say`Everything written here is saved on the server too.`;
+  if (waiting === 0) return say`Nothing waits to be sent.`;
+  return say`These are safe on this phone and count here. They are sent as soon as that is
+    possible.`;
 }
 
 function Sending({ waiting }: { readonly waiting: readonly OutboxEntry[] }) {
@@ -77,18 +80,22 @@ function Sending({ waiting }: { readonly waiting: readonly OutboxEntry[] }) {
     busy.value = false;
   };
   return (
-    <section aria-label="Waiting to be sent">
+    <section aria-label={say`Waiting to be sent`}>
       {trouble !== undefined && (
-        <Notice title={trouble.name === 'no_answer' ? 'There is no connection.' : trouble.message}>
+        <Notice
+          title={
+            trouble.name === 'no_answer' ? say`There is no connection.` : say.told(trouble.message)
+          }
+        >
           {trouble.name === 'not_signed_in' && (
-            <p>Nothing is lost. What waits here is sent once the address has been opened.</p>
+            <p>{say`Nothing is lost. What waits here is sent once the address has been opened.`}</p>
           )}
         </Notice>
       )}
       <Entries entries={waiting} />
       {(waiting.length > 0 || trouble !== undefined) && (
         <Button kind="main" disabled={busy.value} onClick={send}>
-          Send now
+          {say`Send now`}
         </Button>
       )}
     </section>

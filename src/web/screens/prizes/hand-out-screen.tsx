@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import './prizes.css';
 import { type HandOutPrize, handOutList } from '../../../questions/hand-out-list.ts';
@@ -12,14 +13,14 @@ interface Row extends HandOutPrize {
   readonly name: string;
 }
 
-const NAME: Column<Row> = { head: 'Seller', cell: (row) => row.name };
+const NAME: Column<Row> = { head: say`Seller`, cell: (row) => row.name };
 const PRIZE: Column<Row> = {
-  head: 'Prize',
+  head: say`Prize`,
   cell: (row) => (
     <>
       {row.prize}
       {row.choice !== undefined && `, ${row.choice}`}
-      {row.choiceMissing && <b class="figure-difference"> ▲ choice missing</b>}
+      {row.choiceMissing && <b class="figure-difference"> {say`▲ choice missing`}</b>}
     </>
   ),
 };
@@ -27,10 +28,10 @@ const TICKED: readonly Column<Row>[] = [
   NAME,
   PRIZE,
   {
-    head: 'Handed out',
-    cell: () => <span class="hand-out-box" role="img" aria-label="Tick on paper" />,
+    head: say`Handed out`,
+    cell: () => <span class="hand-out-box" role="img" aria-label={say`Tick on paper`} />,
   },
-  { head: 'Day, and to whom', wide: true, cell: () => <span class="hand-out-line" /> },
+  { head: say`Day, and to whom`, wide: true, cell: () => <span class="hand-out-line" /> },
 ];
 
 /** Prizes to hand out weeks later, ticked on paper: first names and initials, in their order. */
@@ -44,22 +45,22 @@ export function HandOutScreen() {
   const sellers = new Set(sure.map((row) => row.seller)).size;
   return (
     <Page
-      title="Hand-out list"
-      above={<a href="/prizes">Prizes</a>}
-      lead={`${sure.length} prizes for ${sellers} sellers.`}
-      actions={<PaperLinks paper="hand-out-list" words="List" print />}
+      title={say`Hand-out list`}
+      above={<a href="/prizes">{say`Prizes`}</a>}
+      lead={say`Prizes: ${sure.length}. Sellers: ${sellers}.`}
+      actions={<PaperLinks paper="hand-out-list" words={say`List`} print />}
     >
       <p>
-        Print it and tick on paper. A leader hands prizes to an adult of the family; keep the list
-        with the season’s papers, and off notice boards.
+        {say`Print it and tick on paper. A leader hands prizes to an adult of the family; keep the
+          list with the season’s papers, and off notice boards.`}
       </p>
       <Table
-        caption="Prizes by seller"
+        caption={say`Prizes by seller`}
         hideCaption
         rows={sure}
         keyOf={(row) => `${row.seller} ${row.level}`}
         columns={TICKED}
-        none="No prize to hand out yet."
+        none={say`No prize to hand out yet.`}
       />
       <ToDecide rows={rows.filter((row) => row.notReached)} />
     </Page>
@@ -70,10 +71,10 @@ function ToDecide({ rows }: { readonly rows: readonly Row[] }) {
   if (rows.length === 0) return null;
   return (
     <section aria-labelledby="decide">
-      <h2 id="decide">For a leader to decide</h2>
-      <p>Chosen, but the credit is not there: not yet, or no more. What is ordered stays.</p>
+      <h2 id="decide">{say`For a leader to decide`}</h2>
+      <p>{say`Chosen, but the credit is not there: not yet, or no more. What is ordered stays.`}</p>
       <Table
-        caption="Chosen, credit not there"
+        caption={say`Chosen, credit not there`}
         hideCaption
         rows={rows}
         keyOf={(row) => `${row.seller} ${row.level}`}

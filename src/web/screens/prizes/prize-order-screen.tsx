@@ -1,7 +1,7 @@
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import './prizes.css';
 import { type PrizeOrderLine, prizes } from '../../../questions/prizes.ts';
-import { unitsText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
 import { Page } from '../../parts/page.tsx';
 import { PaperLinks } from '../../parts/paper-links.tsx';
@@ -9,9 +9,9 @@ import { StateMark } from '../../parts/state-mark.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
 
 const COLUMNS: readonly Column<PrizeOrderLine>[] = [
-  { head: 'Prize', cell: (row) => row.prize },
-  { head: 'Choice', cell: (row) => row.choice ?? '' },
-  { head: 'Pieces', number: true, cell: (row) => unitsText(row.pieces) },
+  { head: say`Prize`, cell: (row) => row.prize },
+  { head: say`Choice`, cell: (row) => row.choice ?? '' },
+  { head: say`Pieces`, number: true, cell: (row) => say.units(row.pieces) },
 ];
 
 /** What to order, by prize and choice, for confirmed credit alone. */
@@ -21,36 +21,38 @@ export function PrizeOrderScreen() {
   const unsure = sellers.filter(({ pending }) => pending.stallNotSettled > 0).length;
   const pieces = order.reduce((sum, line) => sum + line.pieces, 0);
   const waiting = [
-    missing > 0 ? `${missing} ${missing === 1 ? 'choice' : 'choices'} missing` : '',
-    unsure > 0 ? `credit of ${unsure} sellers not confirmed` : '',
-    Object.keys(notShared).length > 0 ? 'a pool not yet shared' : '',
+    missing > 0 ? say.count(missing)`# choice missing|# choices missing` : '',
+    unsure > 0
+      ? say.count(unsure)`credit of # seller not confirmed|credit of # sellers not confirmed`
+      : '',
+    Object.keys(notShared).length > 0 ? say`a pool not yet shared` : '',
   ].filter((words) => words !== '');
   return (
     <Page
-      title="Prizes to order"
-      above={<a href="/prizes">Prizes</a>}
+      title={say`Prizes to order`}
+      above={<a href="/prizes">{say`Prizes`}</a>}
       lead={
         waiting.length === 0 ? (
-          <StateMark mark="done" word="Nothing is waiting: this is the whole order." />
+          <StateMark mark="done" word={say`Nothing is waiting: this is the whole order.`} />
         ) : (
           <>
-            <StateMark mark="open" word="Not whole yet:" /> {waiting.join(', ')}.
+            <StateMark mark="open" word={say`Not whole yet:`} /> {waiting.join(', ')}.
           </>
         )
       }
-      actions={<PaperLinks paper="prize-order" words="Order" print />}
+      actions={<PaperLinks paper="prize-order" words={say`Order`} print />}
     >
       <Table
-        caption="By prize and choice"
+        caption={say`By prize and choice`}
         hideCaption
         rows={order}
         keyOf={(row) => `${row.level} ${row.choice ?? ''}`}
         columns={COLUMNS}
-        none="No prize to order yet."
-        foot={['Together', '', unitsText(pieces)]}
+        none={say`No prize to order yet.`}
+        foot={[say`Together`, '', say.units(pieces)]}
       />
       <p class="soft">
-        Only confirmed credit is in it. Prizes that families do without are left out.
+        {say`Only confirmed credit is in it. Prizes that families do without are left out.`}
       </p>
     </Page>
   );

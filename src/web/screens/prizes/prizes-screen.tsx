@@ -1,3 +1,5 @@
+import { link } from '../../parts/link.tsx';
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import '../set-up/set-up.css';
 import './prizes.css';
@@ -7,7 +9,6 @@ import { done } from '../../../base/outcome.ts';
 import type { Ledger } from '../../../ledger/ledger.ts';
 import { prizes, type SellerPrizes } from '../../../questions/prizes.ts';
 import { sellerName } from '../../../statements/account-name.ts';
-import { unitsText } from '../../../statements/money-text.ts';
 import { type Draft, useBook } from '../../book.ts';
 import { PrintButton } from '../../parts/button.tsx';
 import { ClosedNotice, useClosed } from '../../parts/closed-season.tsx';
@@ -27,13 +28,13 @@ export function PrizesScreen() {
   const missing = answer.sellers.reduce((sum, seller) => sum + seller.missing.length, 0);
   return (
     <Page
-      title="Prizes"
-      above={<a href="/set-up">Set-up</a>}
+      title={say`Prizes`}
+      above={<a href="/set-up">{say`Set-up`}</a>}
       lead={
         missing === 0 ? (
-          <StateMark mark="done" word="0 choices missing" />
+          <StateMark mark="done" word={say.count(0)`# choice missing|# choices missing`} />
         ) : (
-          <StateMark mark="open" word={`${missing} choices missing`} />
+          <StateMark mark="open" word={say.count(missing)`# choice missing|# choices missing`} />
         )
       }
       actions={<Actions />}
@@ -44,8 +45,8 @@ export function PrizesScreen() {
       <SellersTable sellers={answer.sellers} saving={saving} />
       <PrizeProceeds />
       <p class="soft">
-        Credit counts towards prizes only; it is never money. Ask your adviser first about prizes of
-        cash or gift cards, and about tax on prizes of some value.
+        {say`Credit counts towards prizes only; it is never money. Ask your adviser first about
+          prizes of cash or gift cards, and about tax on prizes of some value.`}
       </p>
     </Page>
   );
@@ -56,13 +57,13 @@ function Actions() {
     <>
       <PrintButton />
       <a class="button button-plain" href="/prizes/order">
-        Order
+        {say`Order`}
       </a>
       <a class="button button-plain" href="/prizes/hand-out">
-        Hand-out list
+        {say`Hand-out list`}
       </a>
       <a class="button button-plain" href="/set-up/prize-steps">
-        Prize steps
+        {say`Prize steps`}
       </a>
     </>
   );
@@ -76,9 +77,9 @@ function SellersTable(props: {
   const closed = useClosed() !== undefined;
   const name = (row: SellerPrizes) => sellerName(ledger.setup, row.seller);
   const columns: readonly Column<SellerPrizes>[] = [
-    { head: 'Seller', cell: (row) => <Credited row={row} name={name(row)} /> },
+    { head: say`Seller`, cell: (row) => <Credited row={row} name={name(row)} /> },
     {
-      head: 'Steps reached, and choices',
+      head: say`Steps reached, and choices`,
       cell: (row) => (
         <StepChoices
           prizes={row}
@@ -93,13 +94,13 @@ function SellersTable(props: {
   ];
   return (
     <Table
-      caption="Sellers in alphabetical order"
+      caption={say`Sellers in alphabetical order`}
       rows={[...props.sellers].sort(
         (a, b) => byName(name(a), name(b)) || byText(a.seller, b.seller),
       )}
       keyOf={(row) => row.seller}
       columns={columns}
-      none="No seller yet."
+      none={say`No seller yet.`}
     />
   );
 }
@@ -112,7 +113,7 @@ function choiceDrafts(ledger: Ledger, seller: string, level: string, choice: str
     return [{ kind: 'choice', seller, level, choice, ...replaces }];
   }
   if (earlier === undefined) return [];
-  return [{ kind: 'void', voids: earlier.id, reason: 'The prize is wanted' }];
+  return [{ kind: 'void', voids: earlier.id, reason: say`The prize is wanted` }];
 }
 
 /** A seller's units, what of them is not sure yet, and how many the next step wants. */
@@ -121,15 +122,15 @@ function Credited({ row, name }: { readonly row: SellerPrizes; readonly name: st
   return (
     <>
       <a href={`/accounts/credit/seller:${row.seller}`}>{name}</a>
-      <span class="prize-units">{unitsText(row.credited)} units</span>
+      <span class="prize-units">{say`${say.units(row.credited)} units`}</span>
       {stallNotSettled > 0 && (
         <span class="prize-units">
-          {unitsText(stallNotSettled)} of them not confirmed: the stall is not settled
+          {say`${say.units(stallNotSettled)} of them not confirmed: the stall is not settled`}
         </span>
       )}
       {toBring > 0 && (
         <span class="prize-units">
-          {unitsText(toBring)} more to come with online orders to be brought
+          {say`${say.units(toBring)} more to come with online orders to be brought`}
         </span>
       )}
     </>
@@ -142,8 +143,9 @@ function NotShared({ pools }: { readonly pools: Readonly<Record<string, number>>
   if (units === 0) return null;
   return (
     <p>
-      <StateMark mark="open" word={`${unitsText(units)} units`} /> not yet shared. Share them out
-      first: steps may change. <a href="/closing">Closing list</a>
+      <StateMark mark="open" word={say`${say.units(units)} units`} />{' '}
+      {say.pieces`not yet shared. Share them out first: steps may change.
+        ${link('/closing', say`Closing list`)}`}
     </p>
   );
 }

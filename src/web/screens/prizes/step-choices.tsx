@@ -2,8 +2,8 @@ import { chosenAt, levelsUp, type SellerPrizes } from '../../../questions/prizes
 import { NO_PRIZE } from '../../../records/no-prize.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import { sellerName } from '../../../statements/account-name.ts';
-import { unitsText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
+import { say } from '../../say.ts';
 
 /** A seller's steps, each with its choice: a select while it can still be changed. */
 export function StepChoices(props: {
@@ -25,16 +25,16 @@ export function StepChoices(props: {
       </ul>
       {next !== undefined && (
         <span class="soft">
-          {unitsText(next.units - credited)} more, at {unitsText(next.units)}: {next.prize}
+          {say`${next.units - credited} more, at ${next.units}: ${next.prize}`}
         </span>
       )}
       {levels
         .filter(({ level }) => notReached.includes(level))
         .map((level) => (
           <p class="not-reached" key={level.level}>
-            {level.prize}: {chosenAt(ledger, props.prizes.seller, level)} was chosen, and the credit
-            is {unitsText(credited)} of {unitsText(level.units)}. If it is ordered it stays; a
-            leader decides.
+            {say`${level.prize}: ${chosenAt(ledger, props.prizes.seller, level) ?? ''} was chosen,
+              and the credit is ${credited} of ${level.units}. If it is ordered it stays; a leader
+              decides.`}
           </p>
         ))}
     </>
@@ -52,7 +52,7 @@ function Step(props: StepProps) {
   const { ledger } = useBook();
   const { level, prizes } = props;
   const chosen = chosenAt(ledger, prizes.seller, level) ?? '';
-  const said = chosen === NO_PRIZE ? 'no prize' : chosen;
+  const said = chosen === NO_PRIZE ? say`no prize` : chosen;
   return (
     <li>
       <span>{level.prize}</span>
@@ -61,7 +61,7 @@ function Step(props: StepProps) {
       ) : (
         <ChoiceOf {...props} chosen={chosen} />
       )}
-      {!prizes.sure.includes(level.level) && <span class="soft">not confirmed</span>}
+      {!prizes.sure.includes(level.level) && <span class="soft">{say`not confirmed`}</span>}
     </li>
   );
 }
@@ -73,13 +73,13 @@ function ChoiceOf({ level, prizes, chosen, onChoose }: StepProps & { readonly ch
   const offered = (level.choices ?? []).filter((choice) => choice !== NO_PRIZE);
   return (
     <select
-      aria-label={`Choice of ${sellerName(ledger.setup, prizes.seller)}: ${level.prize}`}
+      aria-label={say`Choice of ${sellerName(ledger.setup, prizes.seller)}: ${level.prize}`}
       class={needed && chosen === '' ? 'choice-missing' : ''}
       value={chosen}
       onChange={(event) => onChoose(level.level, event.currentTarget.value)}
     >
       <option value="" disabled={needed} selected={chosen === ''}>
-        {needed ? 'Choice missing' : 'gets it'}
+        {needed ? say`Choice missing` : say`gets it`}
       </option>
       {offered.map((choice) => (
         <option key={choice} value={choice} selected={choice === chosen}>
@@ -87,7 +87,7 @@ function ChoiceOf({ level, prizes, chosen, onChoose }: StepProps & { readonly ch
         </option>
       ))}
       <option value={NO_PRIZE} selected={chosen === NO_PRIZE}>
-        No prize, thank you
+        {say`No prize, thank you`}
       </option>
     </select>
   );

@@ -1,7 +1,7 @@
 import type { RecordOf } from '../../../records/record.ts';
-import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
 import { Money } from '../../parts/figures.tsx';
+import { say } from '../../say.ts';
 
 /** Every price of a product with its first day; each opens the record that states it. */
 export function PriceHistory({ product }: { readonly product: RecordOf<'product'> }) {
@@ -12,9 +12,9 @@ export function PriceHistory({ product }: { readonly product: RecordOf<'product'
       {steps.map((step) => (
         <li key={step.from}>
           <a href={`/records/${step.record}`}>
-            <Money minor={step.price} plain /> from {dayText(step.from)}
+            {say.pieces`${<Money minor={step.price} plain />} from ${say.day(step.from)}`}
           </a>
-          <span class="soft">, case of {step.caseUnits}</span>
+          <span class="soft">, {say`case of ${step.caseUnits}`}</span>
         </li>
       ))}
     </ul>

@@ -3,6 +3,7 @@ import type { RecordOf } from '../../../records/record.ts';
 import type { Book } from '../../book.ts';
 import type { Checked } from '../../parts/saving.ts';
 import { moneyToType } from '../../parts/typed.ts';
+import { say } from '../../say.ts';
 import type { FieldSpec, Values } from '../set-up/fields-form.tsx';
 import { Reading, replacing } from '../set-up/reading.ts';
 
@@ -14,22 +15,22 @@ interface ProductForm {
   readonly submit: string;
 }
 
-const PRICE: FieldSpec = { name: 'price', label: 'Price of one unit', kind: 'money' };
-const CASE: FieldSpec = { name: 'case', label: 'Units in a case', kind: 'whole' };
+const PRICE: FieldSpec = { name: 'price', label: say`Price of one unit`, kind: 'money' };
+const CASE: FieldSpec = { name: 'case', label: say`Units in a case`, kind: 'whole' };
 
 const FIELDS: readonly FieldSpec[] = [
-  { name: 'name', label: 'Name', kind: 'text', hint: 'As it stands on the pack.' },
+  { name: 'name', label: say`Name`, kind: 'text', hint: say`As it stands on the pack.` },
   PRICE,
   CASE,
   {
     name: 'storage',
-    label: 'Where and how it is kept',
+    label: say`Where and how it is kept`,
     kind: 'text',
     optional: true,
-    hint: 'Like Shelf B, top. Counting goes in the order of these.',
+    hint: say`Like Shelf B, top. Counting goes in the order of these.`,
   },
-  { name: 'returnable', label: 'The supplier takes unsold units back', kind: 'check' },
-  { name: 'retired', label: 'Retired: not offered in forms any more', kind: 'check' },
+  { name: 'returnable', label: say`The supplier takes unsold units back`, kind: 'check' },
+  { name: 'retired', label: say`Retired: not offered in forms any more`, kind: 'check' },
 ];
 
 /** Adds a product, or edits the last record of one: its newest price among the rest. */
@@ -37,7 +38,7 @@ export function productForm(book: Book, product: RecordOf<'product'> | undefined
   const { currency } = book;
   const taken = new Set(book.ledger.setup.products.keys());
   return {
-    title: product === undefined ? 'Add a product' : `Edit ${product.name}`,
+    title: product === undefined ? say`Add a product` : say`Edit ${product.name}`,
     fields: FIELDS,
     start: {
       name: product?.name ?? '',
@@ -49,7 +50,7 @@ export function productForm(book: Book, product: RecordOf<'product'> | undefined
     },
     read: (values) => {
       const reading = new Reading(values, product);
-      const name = reading.text('name', 'Write the name on the pack.');
+      const name = reading.text('name', say`Write the name on the pack.`);
       return reading.done({
         ...kept(reading.optional('storage'), reading.ticked('returnable')),
         ...(reading.ticked('retired') ? { retired: true } : {}),
@@ -61,7 +62,7 @@ export function productForm(book: Book, product: RecordOf<'product'> | undefined
         ...replacing(product),
       });
     },
-    submit: product === undefined ? 'Add the product' : 'Save the changes',
+    submit: product === undefined ? say`Add the product` : say`Save the changes`,
   };
 }
 
@@ -69,15 +70,15 @@ export function productForm(book: Book, product: RecordOf<'product'> | undefined
 export function priceForm(book: Book, product: RecordOf<'product'>): ProductForm {
   const { currency } = book;
   return {
-    title: `New price of ${product.name}`,
+    title: say`New price of ${product.name}`,
     fields: [
       PRICE,
       CASE,
       {
         name: 'from',
-        label: 'From this day on',
+        label: say`From this day on`,
         kind: 'day',
-        hint: 'On that day the stockroom’s units are valued at the new price.',
+        hint: say`On that day the stockroom’s units are valued at the new price.`,
       },
     ],
     start: { price: '', case: String(product.case), from: book.workingDay() },
@@ -94,7 +95,7 @@ export function priceForm(book: Book, product: RecordOf<'product'>): ProductForm
         from: reading.day('from'),
       });
     },
-    submit: 'Save the new price',
+    submit: say`Save the new price`,
   };
 }
 

@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import '../set-up/set-up.css';
 import { useState } from 'preact/hooks';
@@ -34,51 +35,51 @@ export function ProductsScreen() {
   );
   const columns: readonly Column<Product>[] = [
     {
-      head: 'Product',
+      head: say`Product`,
       cell: (row) => (
         <>
-          {row.name} {row.retired && <span class="soft">(retired)</span>}
+          {row.name} {row.retired && <span class="soft">{say`(retired)`}</span>}
           <StopSale product={row.product} />
         </>
       ),
     },
     {
-      head: 'Price now',
+      head: say`Price now`,
       number: true,
       cell: (row) => <Money minor={ledger.priceOn(row.product, today)} plain />,
     },
-    { head: 'Case', number: true, cell: (row) => row.case, wide: true },
-    { head: 'Kept at', cell: (row) => row.storage ?? '', wide: true },
-    { head: 'Goes back', cell: (row) => (row.returnable ? 'yes' : 'no'), wide: true },
-    { head: 'Prices', cell: (row) => <PriceHistory product={row} /> },
+    { head: say`Case`, number: true, cell: (row) => row.case, wide: true },
+    { head: say`Kept at`, cell: (row) => row.storage ?? '', wide: true },
+    { head: say`Goes back`, cell: (row) => (row.returnable ? say`yes` : say`no`), wide: true },
+    { head: say`Prices`, cell: (row) => <PriceHistory product={row} /> },
   ];
   const change: Column<Product> = {
-    head: 'Change',
+    head: say`Change`,
     verbs: true,
     cell: (row) => (
       <span class="row-verbs">
         <Button
           quiet
-          label={`New price of ${row.name}`}
+          label={say`New price of ${row.name}`}
           onClick={() => setOpen({ what: 'price', product: row })}
         >
-          New price
+          {say`New price`}
         </Button>
         <Button
           quiet
-          label={`Edit ${row.name}`}
+          label={say`Edit ${row.name}`}
           onClick={() => setOpen({ what: 'edit', product: row })}
         >
-          Edit
+          {say`Edit`}
         </Button>
       </span>
     ),
   };
   return (
     <Page
-      title="Products"
-      above={<a href="/set-up">Set-up</a>}
-      lead="A new price holds from its day on; what was recorded before keeps the old one."
+      title={say`Products`}
+      above={<a href="/set-up">{say`Set-up`}</a>}
+      lead={say`A new price holds from its day on; what was recorded before keeps the old one.`}
     >
       <ClosedNotice />
       <div ref={within}>
@@ -87,19 +88,19 @@ export function ProductsScreen() {
         )}
         {open === undefined && !closed && (
           <p class="button-row">
-            <Button onClick={() => setOpen({ what: 'add' })}>Add a product</Button>
+            <Button onClick={() => setOpen({ what: 'add' })}>{say`Add a product`}</Button>
             <a class="button button-plain" href="/set-up/holds">
-              Stop-sales
+              {say`Stop-sales`}
             </a>
           </p>
         )}
         <div class="stack stack-things">
           <Table
-            caption="Products"
+            caption={say`Products`}
             rows={products}
             keyOf={(row) => row.product}
             columns={closed ? columns : [...columns, change]}
-            none="No product yet. Add the first one from the supplier’s price list."
+            none={say`No product yet. Add the first one from the supplier’s price list.`}
           />
         </div>
       </div>
@@ -109,8 +110,9 @@ export function ProductsScreen() {
 
 /** The button that opens a form, by its words. */
 function openedBy(open: Open): string {
-  if (open.what === 'add') return 'Add a product';
-  return `${open.what === 'edit' ? 'Edit' : 'New price of'} ${open.product.name}`;
+  if (open.what === 'add') return say`Add a product`;
+  const { name } = open.product;
+  return open.what === 'edit' ? say`Edit ${name}` : say`New price of ${name}`;
 }
 
 function OpenForm(props: { readonly open: Open; readonly onDone: () => void }) {

@@ -5,6 +5,7 @@ import { recordSentence } from '../../../statements/record-sentence.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
+import { say } from '../../say.ts';
 import { settleDrafts } from '../../settle-conflict.ts';
 import { WrittenBy } from './written-by.tsx';
 
@@ -22,7 +23,8 @@ export function Contradictions(props: { readonly contradictions: readonly Contra
         <Notice
           key={contradiction.counts.id}
           tone="stop"
-          title="This record was changed twice, apart from each other. Choose which one stands."
+          title={say`This record was changed twice, apart from each other. Choose which one
+            stands.`}
         >
           {trouble.value !== '' && <p class="error-text">{trouble.value}</p>}
           <ol class="versions">
@@ -31,13 +33,14 @@ export function Contradictions(props: { readonly contradictions: readonly Contra
                 <p>{recordSentence(version, book.ledger)}</p>
                 <p class="small">
                   <WrittenBy record={version} />
-                  {version === contradiction.counts && '. It counts for now, as the later one.'}
+                  {version === contradiction.counts &&
+                    `. ${say`It counts for now, as the later one.`}`}
                 </p>
                 <Button
-                  label={`Keep: ${recordSentence(version, book.ledger)}`}
+                  label={say`Keep: ${recordSentence(version, book.ledger)}`}
                   onClick={() => choose(contradiction, version)}
                 >
-                  Keep this one
+                  {say`Keep this one`}
                 </Button>
               </li>
             ))}

@@ -1,10 +1,9 @@
 import { isDay } from '../../../base/day.ts';
 import type { BookRecord } from '../../../records/record.ts';
 import { hostName, productName, sellerName, stallName } from '../../../statements/account-name.ts';
-import { dayText } from '../../../statements/day-text.ts';
-import { moneyText, unitsText } from '../../../statements/money-text.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import { type Book, useBook } from '../../book.ts';
+import { say } from '../../say.ts';
 import type { FieldForm } from '../form/field-form.ts';
 import { fieldsOf } from '../form/form-values.ts';
 import { WrittenBy } from './written-by.tsx';
@@ -24,7 +23,7 @@ export function RecordFacts({ record }: { readonly record: BookRecord }) {
   return (
     <section aria-labelledby="facts-head">
       <h2 class="column-head" id="facts-head">
-        What it says
+        {say`What it says`}
       </h2>
       <dl class="facts">
         {facts.map(({ field, label, form, value }) => (
@@ -36,7 +35,7 @@ export function RecordFacts({ record }: { readonly record: BookRecord }) {
           </div>
         ))}
         <div>
-          <dt>Written</dt>
+          <dt>{say`Written`}</dt>
           <dd>
             <WrittenBy record={record} />
           </dd>
@@ -48,14 +47,14 @@ export function RecordFacts({ record }: { readonly record: BookRecord }) {
 
 const STAMPS = new Set(['id', 'at', 'by', 'kind', 'replaces']);
 const LABELS: Readonly<Record<string, string>> = {
-  date: 'Day',
-  note: 'Note',
-  late: 'Recorded late because',
-  voids: 'Removes',
-  reason: 'Reason',
-  items: 'Payments in it',
-  closed: 'Closed',
-  waiver: 'More per unit without prizes',
+  date: say`Day`,
+  note: say`Note`,
+  late: say`Recorded late because`,
+  voids: say`Removes`,
+  reason: say`Reason`,
+  items: say`Payments in it`,
+  closed: say`Closed`,
+  waiver: say`More per unit without prizes`,
 };
 
 function Value(props: {
@@ -65,9 +64,9 @@ function Value(props: {
 }) {
   const { value, form, book } = props;
   const { ledger } = book;
-  if (typeof value === 'boolean') return <>{value ? 'yes' : 'no'}</>;
+  if (typeof value === 'boolean') return <>{value ? say`yes` : say`no`}</>;
   if (typeof value === 'number') {
-    return <>{form?.type === 'money' ? moneyText(value, book.currency) : unitsText(value)}</>;
+    return <>{form?.type === 'money' ? say.money(value, book.currency) : say.units(value)}</>;
   }
   if (typeof value === 'string') return <>{textValue(value, form, book)}</>;
   if (form?.type === 'lines') return <Goods lines={Object.entries(value ?? {})} book={book} />;
@@ -76,7 +75,7 @@ function Value(props: {
       <ul>
         {Object.entries(value ?? {}).map(([minor, pieces]) => (
           <li key={minor}>
-            {String(pieces)} × {moneyText(Number(minor), book.currency)}
+            {String(pieces)} × {say.money(Number(minor), book.currency)}
           </li>
         ))}
       </ul>
@@ -102,7 +101,7 @@ function Listed(props: {
   readonly form: FieldForm | undefined;
   readonly book: Book;
 }) {
-  if (props.items.length === 0) return <>none</>;
+  if (props.items.length === 0) return <>{say`none`}</>;
   return (
     <ul>
       {props.items.map((item) => (
@@ -126,13 +125,13 @@ function ItemText({ text, book }: { readonly text: string; readonly book: Book }
 }
 
 function Goods(props: { readonly lines: readonly [string, unknown][]; readonly book: Book }) {
-  if (props.lines.length === 0) return <>none</>;
+  if (props.lines.length === 0) return <>{say`none`}</>;
   return (
     <ul class="goods-lines">
       {props.lines.map(([product, units]) => (
         <li key={product}>
           <span>{productName(props.book.ledger.setup, product)}</span>
-          <span class="number">{unitsText(Number(units))}</span>
+          <span class="number">{say.units(Number(units))}</span>
         </li>
       ))}
     </ul>
@@ -142,7 +141,7 @@ function Goods(props: { readonly lines: readonly [string, unknown][]; readonly b
 function goodsText(lines: readonly [string, unknown][], book: Book): string {
   return lines
     .map(([product, units]) => {
-      return `${unitsText(Number(units))} ${productName(book.ledger.setup, product)}`;
+      return `${say.units(Number(units))} ${productName(book.ledger.setup, product)}`;
     })
     .join(', ');
 }
@@ -154,9 +153,9 @@ function rowText(row: unknown, form: FieldForm | undefined, book: Book): string 
         form?.type === 'rows' ? form.columns.find((known) => known.field === field) : undefined;
       if (column?.as === 'seller') return sellerName(book.ledger.setup, String(value));
       if (column?.as === 'product') return productName(book.ledger.setup, String(value));
-      if (column?.as === 'day') return dayText(String(value));
+      if (column?.as === 'day') return say.day(String(value));
       const money = column?.as === 'money' || field === 'cents';
-      if (money && typeof value === 'number') return moneyText(value, book.currency);
+      if (money && typeof value === 'number') return say.money(value, book.currency);
       return String(value).replace(/^\d{4}-\d\d-\d\dT/, '');
     })
     .join(', ');
@@ -170,7 +169,7 @@ function textValue(value: string, form: FieldForm | undefined, book: Book) {
   }
   if (form?.type === 'moment') {
     const [day = '', clock = ''] = value.split('T');
-    return `${dayText(day)}, ${clock}`;
+    return `${say.day(day)}, ${clock}`;
   }
   if (form?.type === 'thing') {
     if (form.of === 'stall') return <a href={`/stalls/${value}`}>{stallName(setup, value)}</a>;
@@ -184,5 +183,5 @@ function textValue(value: string, form: FieldForm | undefined, book: Book) {
   if (other !== undefined) {
     return <a href={`/records/${value}`}>{recordSentence(other, book.ledger)}</a>;
   }
-  return isDay(value) ? dayText(value) : value;
+  return isDay(value) ? say.day(value) : value;
 }

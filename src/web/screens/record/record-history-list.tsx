@@ -4,6 +4,7 @@ import { recordSentence } from '../../../statements/record-sentence.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import { useClosed } from '../../parts/closed-season.tsx';
+import { say } from '../../say.ts';
 import { undoDraft } from '../../undo.ts';
 import { WrittenBy } from './written-by.tsx';
 
@@ -24,7 +25,7 @@ export function RecordHistoryList(props: {
   return (
     <section class="history" aria-labelledby="history-head">
       <h2 class="column-head" id="history-head">
-        History
+        {say`History`}
       </h2>
       {trouble.value !== '' && <p class="error-text">{trouble.value}</p>}
       <ol>
@@ -46,8 +47,8 @@ export function RecordHistoryList(props: {
                 {state !== 'counts' && <span class="soft"> ({state})</span>}
               </span>
               {undoable && (
-                <Button quiet label={`Undo: ${sentence}`} onClick={() => undo(step)}>
-                  Undo
+                <Button quiet label={say`Undo: ${sentence}`} onClick={() => undo(step)}>
+                  {say`Undo`}
                 </Button>
               )}
             </li>
@@ -59,6 +60,6 @@ export function RecordHistoryList(props: {
 }
 
 function verb(record: HistoryStep['record']): string {
-  if (record.kind === 'void') return 'Removed';
-  return record.replaces === undefined ? 'Written' : 'Edited';
+  if (record.kind === 'void') return say`Removed`;
+  return record.replaces === undefined ? say`Written` : say`Edited`;
 }

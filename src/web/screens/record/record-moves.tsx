@@ -1,8 +1,8 @@
 import { type Posting, postingsOf } from '../../../questions/postings-of.ts';
 import type { MovementRecord } from '../../../records/record.ts';
 import { accountName, productName } from '../../../statements/account-name.ts';
-import { moneyText, unitsText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
+import { say } from '../../say.ts';
 
 /** What a record moved, way by way; each account opens its running list. */
 export function RecordMoves(props: { readonly record: MovementRecord; readonly stands: boolean }) {
@@ -14,10 +14,10 @@ export function RecordMoves(props: { readonly record: MovementRecord; readonly s
   return (
     <section aria-labelledby="moves-head">
       <h2 class="column-head" id="moves-head">
-        {props.stands ? 'What it moved' : 'What it would move'}
+        {props.stands ? say`What it moved` : say`What it would move`}
       </h2>
       {ways.size === 0 ? (
-        <p class="none">Nothing: it states a fact or a wish.</p>
+        <p class="none">{say`Nothing: it states a fact or a wish.`}</p>
       ) : (
         <ul class="moves">
           {[...ways].map(([way, postings]) => (
@@ -31,7 +31,7 @@ export function RecordMoves(props: { readonly record: MovementRecord; readonly s
   );
 }
 
-const ABOUT = { stock: 'Goods', money: 'Money', credit: 'Credit' } as const;
+const ABOUT = { stock: say`Goods`, money: say`Money`, credit: say`Credit` } as const;
 const SHAPES = { stock: 'goods', money: 'money', credit: 'goods' } as const;
 
 /** Everything that went one way: from where to where, and what. */
@@ -50,7 +50,7 @@ function Way({ postings }: { readonly postings: readonly Posting[] }) {
           <span class={`shape shape-${SHAPES[name]}`} aria-hidden="true" />
           {ABOUT[name]}
         </span>{' '}
-        from {account(from)} to {account(to)}
+        {say.pieces`from ${account(from)} to ${account(to)}`}
       </p>
       <ul class="goods-lines">
         {postings.map((posting) => (
@@ -67,8 +67,8 @@ function Amount({ posting }: { readonly posting: Posting }) {
   if (product === undefined) {
     return (
       <li>
-        <span>Amount</span>
-        <span class="number">{moneyText(amount, currency)}</span>
+        <span>{say`Amount`}</span>
+        <span class="number">{say.money(amount, currency)}</span>
       </li>
     );
   }
@@ -77,7 +77,7 @@ function Amount({ posting }: { readonly posting: Posting }) {
       <a href={`/accounts/${name}/${to}?product=${product}`}>
         {productName(ledger.setup, product)}
       </a>
-      <span class="number">{unitsText(amount)}</span>
+      <span class="number">{say.units(amount)}</span>
     </li>
   );
 }

@@ -1,7 +1,8 @@
+import { link } from '../../parts/link.tsx';
+import { say } from '../../say.ts';
 import './record.css';
 import { recordHistory } from '../../../questions/record-history.ts';
 import { type BookRecord, isMovement, type Kind } from '../../../records/record.ts';
-import { dayText } from '../../../statements/day-text.ts';
 import { kindNames } from '../../../statements/kind-name.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import { useBook } from '../../book.ts';
@@ -24,21 +25,21 @@ export function RecordScreen({ params }: ScreenProps) {
   const record = ledger.standing.get(params.id ?? '');
   if (record === undefined) {
     return (
-      <Page title="This record is not in this book">
+      <Page title={say`This record is not in this book`}>
         <p>
-          It may not have arrived yet, or it belongs to another book.{' '}
-          <a href="/find">Find a record</a>.
+          {say.pieces`It may not have arrived yet, or it belongs to another book.
+            ${link('/find', say`Find a record`)}.`}
         </p>
       </Page>
     );
   }
   const history = recordHistory(ledger, record.id);
   const stands = ledger.standing.counts(record);
-  const day = isMovement(record) ? `${dayText(record.date)}: ` : '';
+  const day = isMovement(record) ? `${say.day(record.date)}: ` : '';
   return (
     <Page
       title={kindNames[record.kind]}
-      above={<a href="/">Places</a>}
+      above={<a href="/">{say`Places`}</a>}
       lead={`${day}${recordSentence(record, ledger)}.`}
       layout="record"
       actions={
@@ -47,7 +48,7 @@ export function RecordScreen({ params }: ScreenProps) {
         record.kind !== 'void' && (
           <>
             <a class="button button-plain" href={`/records/${record.id}/edit`}>
-              Edit
+              {say`Edit`}
             </a>
             <RemoveRecord record={record} />
           </>
@@ -77,28 +78,31 @@ function NotCounting(props: {
   const { ledger } = useBook();
   const after = ledger.standing.supersededBy(props.record.id);
   return (
-    <Notice title="This record no longer counts.">
+    <Notice title={say`This record no longer counts.`}>
       {props.current === undefined ? (
         <p>
-          It was removed{after?.kind === 'void' ? `: ${after.reason}` : ''}. Undo the removal from
-          its own page, below in the history.
+          {after?.kind === 'void'
+            ? say`It was removed:
+            ${after.reason}.`
+            : say`It was removed.`}{' '}
+          {say`Undo the removal from its own page, below in the history.`}
         </p>
       ) : (
         <p>
-          It was edited. What counts now is{' '}
-          <a href={`/records/${props.current.id}`}>{recordSentence(props.current, ledger)}</a>.
+          {say.pieces`It was edited. What counts now is
+            ${link(`/records/${props.current.id}`, recordSentence(props.current, ledger))}.`}
         </p>
       )}
     </Notice>
   );
 }
 
-const GOODS_SLIP = { paper: 'goods-slip', words: 'Goods slip' };
+const GOODS_SLIP = { paper: 'goods-slip', words: say`Goods slip` };
 const PAPERS: Partial<Record<Kind, { readonly paper: string; readonly words: string }>> = {
   handover: GOODS_SLIP,
   return: GOODS_SLIP,
-  payment: { paper: 'payment-receipt', words: 'Payment receipt' },
-  refund: { paper: 'refund-receipt', words: 'Refund receipt' },
+  payment: { paper: 'payment-receipt', words: say`Payment receipt` },
+  refund: { paper: 'refund-receipt', words: say`Refund receipt` },
 };
 
 /** The paper that goes with a record, where there is one. */

@@ -6,6 +6,7 @@ import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { TextField } from '../../parts/field.tsx';
 import { ErrorSummary } from '../../parts/notice.tsx';
+import { say } from '../../say.ts';
 
 /** Removes a record with a reason; it stays in the history and the removal can be undone. */
 export function RemoveRecord({ record }: { readonly record: BookRecord }) {
@@ -18,7 +19,7 @@ export function RemoveRecord({ record }: { readonly record: BookRecord }) {
     event.preventDefault();
     attempt.value += 1;
     const said = reason.value.trim();
-    trouble.value = said === '' ? 'Write why it is removed.' : '';
+    trouble.value = said === '' ? say`Write why it is removed.` : '';
     if (said === '') return;
     const removed = await book.append([{ kind: 'void', voids: record.id, reason: said }]);
     if (removed.ok) open.value = false;
@@ -27,21 +28,25 @@ export function RemoveRecord({ record }: { readonly record: BookRecord }) {
   const errors = trouble.value === '' ? [] : [{ field: 'why', words: trouble.value }];
   return (
     <>
-      <Button onClick={() => (open.value = true)}>Remove</Button>
-      <Dialog open={open.value} title="Remove this record" onClose={() => (open.value = false)}>
+      <Button onClick={() => (open.value = true)}>{say`Remove`}</Button>
+      <Dialog
+        open={open.value}
+        title={say`Remove this record`}
+        onClose={() => (open.value = false)}
+      >
         <form onSubmit={remove} noValidate>
           <ErrorSummary errors={errors} attempt={attempt.value} />
           <p class="dialog-about">{recordSentence(record, book.ledger)}</p>
           <TextField
-            label="Why is it removed?"
+            label={say`Why is it removed?`}
             name="why"
-            hint="Like: keyed twice. It stays in the history."
+            hint={say`Like: keyed twice. It stays in the history.`}
             value={reason.value}
             onValue={(value) => (reason.value = value)}
             error={errors[0]?.words}
           />
           <Button kind="main" submit>
-            Remove
+            {say`Remove`}
           </Button>
         </form>
       </Dialog>

@@ -2,6 +2,8 @@ import { useState } from 'preact/hooks';
 import { bankingRules } from '../../../questions/debits/debit-mornings.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import { useBook } from '../../book.ts';
+import { link } from '../../parts/link.tsx';
+import { say } from '../../say.ts';
 import { type FieldSpec, FieldsForm } from './fields-form.tsx';
 import { readHolidays } from './holidays-typed.ts';
 import { Reading } from './reading.ts';
@@ -9,28 +11,28 @@ import { Reading } from './reading.ts';
 const FIELDS: readonly FieldSpec[] = [
   {
     name: 'holidays',
-    label: 'Days without banks',
+    label: say`Days without banks`,
     kind: 'long',
     optional: true,
-    hint: 'One a line, like 2027-05-31. Weekends need not be listed. Ask your bank.',
+    hint: say`One a line, like 2027-05-31. Weekends need not be listed. Ask your bank.`,
   },
   {
     name: 'cashDays',
-    label: 'Cash is there after',
+    label: say`Cash is there after`,
     kind: 'whole',
-    hint: 'Banking days from the day it is brought to the bank.',
+    hint: say`Banking days from the day it is brought to the bank.`,
   },
   {
     name: 'chequeDays',
-    label: 'A cheque hardly comes back after',
+    label: say`A cheque hardly comes back after`,
     kind: 'whole',
-    hint: 'Banking days from the deposit.',
+    hint: say`Banking days from the deposit.`,
   },
   {
     name: 'cardDays',
-    label: 'A card payout is there after',
+    label: say`A card payout is there after`,
     kind: 'whole',
-    hint: 'Banking days from the day it is sent.',
+    hint: say`Banking days from the day it is sent.`,
   },
 ];
 
@@ -40,17 +42,14 @@ const DAYS_MOST = 60;
 export function BankingPart() {
   const { season } = useBook().ledger.setup;
   if (season === undefined) {
-    return (
-      <p>
-        Set up the <a href="/set-up/season">season</a> first.
-      </p>
-    );
+    return <p>{say.pieces`Set up the ${link('/set-up/season', say`season`)} first.`}</p>;
   }
   return (
     <>
       <p class="soft">
-        It decides what is safe on the morning of <a href="/match/debits">a debit</a>. What is
-        filled in first is common practice; your bank’s own days go before it.
+        {say.pieces`It decides what is safe on the morning of
+          ${link('/match/debits', say`a debit`)}. What is filled in first is common practice; your
+          bank’s own days go before it.`}
       </p>
       <BankingForm season={season} />
     </>
@@ -66,7 +65,7 @@ function BankingForm({ season }: { readonly season: RecordOf<'season'> }) {
   return (
     <FieldsForm
       key={`banking-${saved}`}
-      title="The bank’s days"
+      title={say`The bank’s days`}
       fields={FIELDS}
       start={{
         holidays: listed.join('\n'),
@@ -75,7 +74,7 @@ function BankingForm({ season }: { readonly season: RecordOf<'season'> }) {
         cardDays: String(cardDays),
       }}
       read={(values) => readBanking(new Reading(values, season), season)}
-      submit="Save the bank’s days"
+      submit={say`Save the bank’s days`}
       onDone={() => setSaved(saved + 1)}
     />
   );
@@ -86,7 +85,7 @@ function readBanking(reading: Reading, season: RecordOf<'season'>) {
   if (!read.ok) reading.refuse('holidays', read.refusal);
   const days = (field: 'cashDays' | 'chequeDays' | 'cardDays') => {
     const many = reading.whole(field);
-    if (many > DAYS_MOST) reading.refuse(field, `Write ${DAYS_MOST} days or fewer.`);
+    if (many > DAYS_MOST) reading.refuse(field, say`Write ${DAYS_MOST} days or fewer.`);
     return many;
   };
   const { name, currency, starts, ends } = season;

@@ -7,13 +7,14 @@ import { ErrorSummary } from '../../parts/notice.tsx';
 import { type Checked, useSaving } from '../../parts/saving.ts';
 import { type Column, Table } from '../../parts/table.tsx';
 import { useFocusBack } from '../../parts/use-focus-back.ts';
+import { say } from '../../say.ts';
 import { type FieldSpec, FieldsForm, type Values } from './fields-form.tsx';
 
 /** What a list of set-up things needs to be shown, added to and edited. */
 export interface ListSpec<R> {
   readonly caption: string;
-  /** One of them, in words: "host shop". */
-  readonly one: string;
+  /** What adding one is called: "Add a host shop", and on the form's button. */
+  readonly add: readonly [open: string, save: string];
   readonly rows: readonly R[];
   readonly columns: readonly Column<R>[];
   readonly keyOf: (row: R) => string;
@@ -30,18 +31,18 @@ export interface ListSpec<R> {
 export function EditableList<R>({ spec }: { readonly spec: ListSpec<R> }) {
   const [open, setOpen] = useState<{ readonly row: R | undefined } | undefined>(undefined);
   const closed = useClosed() !== undefined;
-  const addWords = `Add a ${spec.one}`;
+  const [addWords, addIt] = spec.add;
   const within = useFocusBack(
-    open && (open.row === undefined ? addWords : `Edit ${spec.nameOf(open.row)}`),
+    open && (open.row === undefined ? addWords : say`Edit ${spec.nameOf(open.row)}`),
   );
   const removing = useSaving();
   const edit: Column<R> = {
-    head: 'Change',
+    head: say`Change`,
     verbs: true,
     cell: (row) => (
       <span class="row-verbs">
-        <Button quiet label={`Edit ${spec.nameOf(row)}`} onClick={() => setOpen({ row })}>
-          Edit
+        <Button quiet label={say`Edit ${spec.nameOf(row)}`} onClick={() => setOpen({ row })}>
+          {say`Edit`}
         </Button>
         <RemoveButton spec={spec} row={row} onRemove={(drafts) => removing.save(done(drafts))} />
       </span>
@@ -53,11 +54,11 @@ export function EditableList<R>({ spec }: { readonly spec: ListSpec<R> }) {
       {open !== undefined && !closed && (
         <FieldsForm
           key={open.row === undefined ? 'new' : spec.keyOf(open.row)}
-          title={open.row === undefined ? addWords : `Edit ${spec.nameOf(open.row)}`}
+          title={open.row === undefined ? addWords : say`Edit ${spec.nameOf(open.row)}`}
           fields={spec.fields}
           start={spec.start(open.row)}
           read={(values) => spec.read(values, open.row)}
-          submit={open.row === undefined ? `Add the ${spec.one}` : 'Save the changes'}
+          submit={open.row === undefined ? addIt : say`Save the changes`}
           onDone={() => setOpen(undefined)}
           onCancel={() => setOpen(undefined)}
         />
@@ -91,10 +92,10 @@ function RemoveButton<R>(props: {
   return (
     <Button
       quiet
-      label={`Remove ${props.spec.nameOf(props.row)}`}
+      label={say`Remove ${props.spec.nameOf(props.row)}`}
       onClick={() => props.onRemove(drafts)}
     >
-      Remove
+      {say`Remove`}
     </Button>
   );
 }

@@ -2,25 +2,26 @@ import { freeId } from '../../../intake/short-id.ts';
 import { sellersOf } from '../../../questions/ordered-against-taken.ts';
 import { sellerName } from '../../../statements/account-name.ts';
 import { useBook } from '../../book.ts';
+import { say } from '../../say.ts';
 import { EditableList } from './editable-list.tsx';
 import type { FieldSpec } from './fields-form.tsx';
 import { Reading, replacing } from './reading.ts';
 
 const FIELDS: readonly FieldSpec[] = [
-  { name: 'name', label: 'Adult who answers for the account', kind: 'text' },
+  { name: 'name', label: say`Adult who answers for the account`, kind: 'text' },
   {
     name: 'contact',
-    label: 'How to reach the adult',
+    label: say`How to reach the adult`,
     kind: 'text',
     optional: true,
-    hint: 'An adult’s telephone or e-mail, never a child’s.',
+    hint: say`An adult’s telephone or e-mail, never a child’s.`,
   },
   {
     name: 'language',
-    label: 'Language of the statement',
+    label: say`Language of the statement`,
     kind: 'text',
     optional: true,
-    hint: 'A language tag (BCP 47) like es or zh-Hans.',
+    hint: say`A language tag (BCP 47) like es or zh-Hans.`,
   },
 ];
 
@@ -33,21 +34,21 @@ export function FamiliesPart() {
   return (
     <EditableList
       spec={{
-        caption: 'Families',
-        one: 'family',
-        none: 'No family yet. Paste a seller list, or add the first family.',
+        caption: say`Families`,
+        add: [say`Add a family`, say`Add the family`],
+        none: say`No family yet. Paste a seller list, or add the first family.`,
         rows: [...families.values()].sort((a, b) => (a.name < b.name ? -1 : 1)),
         columns: [
-          { head: 'Adult', cell: (row) => <a href={`/families/${row.family}`}>{row.name}</a> },
+          { head: say`Adult`, cell: (row) => <a href={`/families/${row.family}`}>{row.name}</a> },
           {
-            head: 'Sellers',
+            head: say`Sellers`,
             cell: (row) =>
               sellersOf(ledger, row.family)
                 .map((seller) => sellerName(ledger.setup, seller))
                 .join(', '),
           },
-          { head: 'Language', cell: (row) => row.language ?? '', wide: true },
-          { head: 'Contact', cell: (row) => row.contact ?? '', wide: true },
+          { head: say`Language`, cell: (row) => row.language ?? '', wide: true },
+          { head: say`Contact`, cell: (row) => row.contact ?? '', wide: true },
         ],
         keyOf: (row) => row.family,
         nameOf: (row) => row.name,
@@ -59,11 +60,11 @@ export function FamiliesPart() {
         }),
         read: (values, row) => {
           const reading = new Reading(values, row);
-          const name = reading.text('name', 'Write the name of the adult.');
+          const name = reading.text('name', say`Write the name of the adult.`);
           const contact = reading.optional('contact');
           const language = reading.optional('language');
           if (language !== '' && !LANGUAGE.test(language)) {
-            reading.refuse('language', 'Write a language tag like es or zh-Hans, or nothing.');
+            reading.refuse('language', say`Write a language tag like es or zh-Hans, or nothing.`);
           }
           const lastWord = name.split(' ').at(-1) ?? '';
           const family = row?.family ?? freeId(lastWord, 'family', new Set(families.keys()));

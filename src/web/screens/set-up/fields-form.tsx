@@ -12,6 +12,7 @@ import {
 } from '../../parts/field.tsx';
 import { ErrorSummary } from '../../parts/notice.tsx';
 import { type Checked, useSaving } from '../../parts/saving.ts';
+import { say } from '../../say.ts';
 
 /** What is typed into a set-up form, by field; a tick is `yes` or empty. */
 export type Values = Readonly<Record<string, string>>;
@@ -70,7 +71,7 @@ export function FieldsForm(props: {
           </Button>
           {props.onCancel && (
             <Button quiet onClick={props.onCancel}>
-              Close without saving
+              {say`Close without saving`}
             </Button>
           )}
         </div>

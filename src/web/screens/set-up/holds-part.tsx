@@ -1,6 +1,7 @@
 import { setupKey } from '../../../ledger/setup.ts';
 import { productName } from '../../../statements/account-name.ts';
 import { useBook } from '../../book.ts';
+import { say } from '../../say.ts';
 import { EditableList } from './editable-list.tsx';
 import { Reading, replacing } from './reading.ts';
 
@@ -15,40 +16,40 @@ export function HoldsPart() {
   return (
     <>
       <p class="caution">
-        Follow the supplier’s notice and local rules first: keep the units apart, do not sell or
-        give them away, and tell the families who have some.
+        {say`Follow the supplier’s notice and local rules first: keep the units apart, do not sell
+          or give them away, and tell the families who have some.`}
       </p>
       <EditableList
         spec={{
-          caption: 'Stop-sales',
-          one: 'stop-sale',
-          none: 'No stop-sale. Add one as soon as the supplier names a product.',
+          caption: say`Stop-sales`,
+          add: [say`Add a stop-sale`, say`Add the stop-sale`],
+          none: say`No stop-sale. Add one as soon as the supplier names a product.`,
           rows: [...holds.values()],
           columns: [
-            { head: 'Product', cell: (row) => productName(ledger.setup, row.product) },
-            { head: 'Lot', cell: (row) => row.lot ?? 'all lots' },
-            { head: 'Reason', cell: (row) => row.reason },
-            { head: 'State', cell: (row) => (row.lifted ? 'lifted' : 'stands') },
+            { head: say`Product`, cell: (row) => productName(ledger.setup, row.product) },
+            { head: say`Lot`, cell: (row) => row.lot ?? say`all lots` },
+            { head: say`Reason`, cell: (row) => row.reason },
+            { head: say`State`, cell: (row) => (row.lifted ? say`lifted` : say`stands`) },
           ],
           keyOf: (row) => setupKey(row),
-          nameOf: (row) => `the stop-sale of ${productName(ledger.setup, row.product)}`,
+          nameOf: (row) => say`the stop-sale of ${productName(ledger.setup, row.product)}`,
           fields: [
             {
               name: 'product',
-              label: 'Product',
+              label: say`Product`,
               kind: 'select',
               options,
-              empty: 'Choose a product',
+              empty: say`Choose a product`,
             },
             {
               name: 'lot',
-              label: 'Lot',
+              label: say`Lot`,
               kind: 'text',
               optional: true,
-              hint: 'Without a lot, every unit of the product is held.',
+              hint: say`Without a lot, every unit of the product is held.`,
             },
-            { name: 'reason', label: 'Reason', kind: 'long' },
-            { name: 'lifted', label: 'Lifted: it may be sold again', kind: 'check' },
+            { name: 'reason', label: say`Reason`, kind: 'long' },
+            { name: 'lifted', label: say`Lifted: it may be sold again`, kind: 'check' },
           ],
           start: (row) => ({
             product: row?.product ?? '',
@@ -58,9 +59,9 @@ export function HoldsPart() {
           }),
           read: (values, row) => {
             const reading = new Reading(values, row);
-            const product = reading.text('product', 'Choose the product.');
+            const product = reading.text('product', say`Choose the product.`);
             const lot = reading.optional('lot');
-            const reason = reading.text('reason', 'Write the reason, as the supplier says it.');
+            const reason = reading.text('reason', say`Write the reason, as the supplier says it.`);
             return reading.done({
               kind: 'hold',
               product,

@@ -1,10 +1,11 @@
 import { freeId } from '../../../intake/short-id.ts';
 import { useBook } from '../../book.ts';
+import { say } from '../../say.ts';
 import { EditableList } from './editable-list.tsx';
 import type { FieldSpec } from './fields-form.tsx';
 import { Reading, removalOf, replacing } from './reading.ts';
 
-const NAME: FieldSpec = { name: 'name', label: 'Name', kind: 'text' };
+const NAME: FieldSpec = { name: 'name', label: say`Name`, kind: 'text' };
 
 /** Shops and places that host stalls. */
 export function HostsPart() {
@@ -13,17 +14,17 @@ export function HostsPart() {
   return (
     <EditableList
       spec={{
-        caption: 'Host shops',
-        one: 'host shop',
-        none: 'No host shop yet. Add the first one, then plan a stall there.',
+        caption: say`Host shops`,
+        add: [say`Add a host shop`, say`Add the host shop`],
+        none: say`No host shop yet. Add the first one, then plan a stall there.`,
         rows: [...hosts.values()],
         columns: [
-          { head: 'Name', cell: (row) => row.name },
+          { head: say`Name`, cell: (row) => row.name },
           {
-            head: 'Season report',
+            head: say`Season report`,
             cell: (row) => (
-              <a href={`/hosts/${row.host}`} aria-label={`Report for ${row.name}`}>
-                Report
+              <a href={`/hosts/${row.host}`} aria-label={say`Report for ${row.name}`}>
+                {say`Report`}
               </a>
             ),
           },
@@ -34,7 +35,7 @@ export function HostsPart() {
         start: (row) => ({ name: row?.name ?? '' }),
         read: (values, row) => {
           const reading = new Reading(values, row);
-          const name = reading.text('name', 'Write the name of the shop or place.');
+          const name = reading.text('name', say`Write the name of the shop or place.`);
           const host = row?.host ?? freeId(name, 'host', new Set(hosts.keys()));
           return reading.done({ kind: 'host', host, name, ...replacing(row) });
         },
@@ -51,18 +52,18 @@ export function NeighboursPart() {
   return (
     <EditableList
       spec={{
-        caption: 'Neighbour groups',
-        one: 'neighbour group',
-        none: 'No neighbour group yet. Add one to record swaps with it.',
+        caption: say`Neighbour groups`,
+        add: [say`Add a neighbour group`, say`Add the neighbour group`],
+        none: say`No neighbour group yet. Add one to record swaps with it.`,
         rows: [...neighbours.values()],
-        columns: [{ head: 'Name', cell: (row) => row.name }],
+        columns: [{ head: say`Name`, cell: (row) => row.name }],
         keyOf: (row) => row.neighbour,
         nameOf: (row) => row.name,
         fields: [NAME],
         start: (row) => ({ name: row?.name ?? '' }),
         read: (values, row) => {
           const reading = new Reading(values, row);
-          const name = reading.text('name', 'Write the name of the group.');
+          const name = reading.text('name', say`Write the name of the group.`);
           const neighbour = row?.neighbour ?? freeId(name, 'group', new Set(neighbours.keys()));
           return reading.done({ kind: 'neighbour', neighbour, name, ...replacing(row) });
         },

@@ -1,11 +1,12 @@
 import type { PastedRow, ProposedRow } from '../../../intake/pasted-sellers.ts';
 import { Button } from '../../parts/button.tsx';
 import { StateMark } from '../../parts/state-mark.tsx';
+import { say } from '../../say.ts';
 
 const STATES = {
-  new: <StateMark mark="ahead" word="new" />,
-  already: <StateMark mark="not-needed" word="already there" />,
-  fix: <StateMark mark="open" word="to fix" />,
+  new: <StateMark mark="ahead" word={say`new`} />,
+  already: <StateMark mark="not-needed" word={say`already there`} />,
+  fix: <StateMark mark="open" word={say`to fix`} />,
 } as const;
 
 /** What the pasted rows would become, each cell editable, each finding beside its cell. */
@@ -17,15 +18,15 @@ export function PastePreview(props: {
   return (
     <div class="table-scroll">
       <table class="table paste-preview">
-        <caption>Preview</caption>
+        <caption>{say`Preview`}</caption>
         <thead>
           <tr>
-            <th scope="col">Row</th>
-            <th scope="col">Seller</th>
-            <th scope="col">Family</th>
-            <th scope="col">Goal</th>
-            <th scope="col">Becomes</th>
-            <th scope="col">Change</th>
+            <th scope="col">{say`Row`}</th>
+            <th scope="col">{say`Seller`}</th>
+            <th scope="col">{say`Family`}</th>
+            <th scope="col">{say`Goal`}</th>
+            <th scope="col">{say`Becomes`}</th>
+            <th scope="col">{say`Change`}</th>
           </tr>
         </thead>
         <tbody>
@@ -48,22 +49,23 @@ function PreviewRow(props: {
   return (
     <tr class={`paste-${row.state}`}>
       <th scope="row">{line}</th>
-      <Cell field="seller" words="Seller" {...props} />
-      <Cell field="family" words="Family" {...props} />
-      <Cell field="goal" words="Goal" {...props} />
+      <Cell field="seller" words={say`Seller`} {...props} />
+      <Cell field="family" words={say`Family`} {...props} />
+      <Cell field="goal" words={say`Goal`} {...props} />
       <td>
         {STATES[row.state]}
         {row.state === 'new' && (
           <div class="small soft">
-            {row.seller.name} ({row.seller.seller}),
-            {row.family.isNew ? ' new family ' : ' family '}
-            {row.family.family}
+            {row.seller.name} ({row.seller.seller}),{' '}
+            {row.family.isNew
+              ? say`new family ${row.family.family}`
+              : say`family ${row.family.family}`}
           </div>
         )}
       </td>
       <td>
-        <Button quiet label={`Leave out row ${line}`} onClick={() => props.onLeaveOut(line)}>
-          Leave out
+        <Button quiet label={say`Leave out row ${line}`} onClick={() => props.onLeaveOut(line)}>
+          {say`Leave out`}
         </Button>
       </td>
     </tr>
@@ -86,7 +88,7 @@ function Cell(props: {
         id={id}
         type="text"
         autocomplete="off"
-        aria-label={`${props.words}, row ${cells.line}`}
+        aria-label={say`${props.words}, row ${cells.line}`}
         aria-invalid={wrong ? 'true' : undefined}
         aria-describedby={own.length > 0 ? `${id}-findings` : undefined}
         value={cells[props.field]}

@@ -13,11 +13,11 @@ import { useClosed } from '../../parts/closed-season.tsx';
 import { TextField } from '../../parts/field.tsx';
 import { ErrorSummary, Notice } from '../../parts/notice.tsx';
 import { useSaving } from '../../parts/saving.ts';
+import { say } from '../../say.ts';
 import { PastePreview } from './paste-preview.tsx';
 
-const HINT =
-  'Seller, the adult of the family, and a goal if there is one. Tabs, commas or semicolons; ' +
-  'a row of headings may be on top. Children by first name and initial only.';
+const HINT = say`Seller, the adult of the family, and a goal if there is one. Tabs, commas or
+  semicolons; a row of headings may be on top. Children by first name and initial only.`;
 
 /** A seller list from a spreadsheet: paste, see what it becomes, fix in place, save at once. */
 export function PasteSellers() {
@@ -43,15 +43,23 @@ export function PasteSellers() {
   if (closed !== undefined) return null;
   return (
     <>
-      <TextField label="Paste here" name="pasted" hint={HINT} long value={text} onValue={read} />
+      <TextField
+        label={say`Paste here`}
+        name="pasted"
+        hint={HINT}
+        long
+        value={text}
+        onValue={read}
+      />
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
       {notKept.length > 0 && (
-        <Notice title={`Not kept: ${notKept.join(', ')}.`}>
-          <p>Only the seller, the family and the goal are taken over.</p>
+        <Notice title={say`Not kept: ${notKept.join(', ')}.`}>
+          <p>{say`Only the seller, the family and the goal are taken over.`}</p>
         </Notice>
       )}
       {rows.length === 0 && (
-        <p class="none">What it becomes is shown here first; nothing is saved before you say so.</p>
+        <p class="none">{say`What it becomes is shown here first; nothing is saved before you say
+          so.`}</p>
       )}
       {rows.length > 0 && (
         <>
@@ -66,11 +74,13 @@ export function PasteSellers() {
               disabled={saving.busy || toFix > 0 || drafts.sellers === 0}
               onClick={() => void saving.save(done(drafts.records), () => go('/set-up/sellers'))}
             >
-              Save {counted(drafts.sellers, 'seller', 'sellers')} and{' '}
-              {counted(drafts.families, 'new family', 'new families')}
+              {say`Save ${say.count(drafts.sellers)`# seller|# sellers`} and
+                ${say.count(drafts.families)`# new family|# new families`}`}
             </Button>
             {toFix > 0 && (
-              <span class="soft">{counted(toFix, 'row', 'rows')} to fix first, or leave out.</span>
+              <span class="soft">{say.count(
+                toFix,
+              )`# row to fix first, or leave out.|# rows to fix first, or leave out.`}</span>
             )}
           </div>
         </>
@@ -101,8 +111,4 @@ function draftsOf(proposed: readonly ProposedRow[]) {
     });
   }
   return { records, sellers: rows.length, families: families.size };
-}
-
-function counted(count: number, one: string, many: string): string {
-  return `${count} ${count === 1 ? one : many}`;
 }

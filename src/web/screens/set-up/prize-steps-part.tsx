@@ -1,5 +1,6 @@
 import { freeId } from '../../../intake/short-id.ts';
 import { useBook } from '../../book.ts';
+import { say } from '../../say.ts';
 import { EditableList } from './editable-list.tsx';
 import { Reading, removalOf, replacing } from './reading.ts';
 
@@ -10,37 +11,37 @@ export function PrizeStepsPart() {
   return (
     <EditableList
       spec={{
-        caption: 'Prize steps, lowest first',
-        one: 'prize step',
-        none: 'No prize step yet. Add the lowest one first.',
+        caption: say`Prize steps, lowest first`,
+        add: [say`Add a prize step`, say`Add the prize step`],
+        none: say`No prize step yet. Add the lowest one first.`,
         rows: [...levels.values()].sort((a, b) => a.units - b.units),
         columns: [
-          { head: 'Prize', cell: (row) => row.prize },
-          { head: 'Units', number: true, cell: (row) => row.units },
-          { head: 'Choices', cell: (row) => row.choices?.join(', ') ?? '' },
+          { head: say`Prize`, cell: (row) => row.prize },
+          { head: say`Units`, number: true, cell: (row) => row.units },
+          { head: say`Choices`, cell: (row) => row.choices?.join(', ') ?? '' },
           {
-            head: 'With lower steps',
-            cell: (row) => (row.each === false ? 'in their place' : 'on top of them'),
+            head: say`With lower steps`,
+            cell: (row) => (row.each === false ? say`in their place` : say`on top of them`),
             wide: true,
           },
         ],
         keyOf: (row) => row.level,
         nameOf: (row) => row.prize,
         fields: [
-          { name: 'units', label: 'Credited units that earn it', kind: 'whole' },
-          { name: 'prize', label: 'Prize', kind: 'text' },
+          { name: 'units', label: say`Credited units that earn it`, kind: 'whole' },
+          { name: 'prize', label: say`Prize`, kind: 'text' },
           {
             name: 'choices',
-            label: 'Choices',
+            label: say`Choices`,
             kind: 'text',
             optional: true,
-            hint: 'Sizes, colours or things to pick from, with commas: S, M, L.',
+            hint: say`Sizes, colours or things to pick from, with commas: S, M, L.`,
           },
           {
             name: 'each',
-            label: 'It takes the place of the lower steps',
+            label: say`It takes the place of the lower steps`,
             kind: 'check',
-            hint: 'Otherwise it is earned on top of them.',
+            hint: say`Otherwise it is earned on top of them.`,
           },
         ],
         start: (row) => ({
@@ -52,7 +53,7 @@ export function PrizeStepsPart() {
         read: (values, row) => {
           const reading = new Reading(values, row);
           const units = reading.whole('units');
-          const prize = reading.text('prize', 'Write what the prize is.');
+          const prize = reading.text('prize', say`Write what the prize is.`);
           const choices = reading
             .optional('choices')
             .split(',')

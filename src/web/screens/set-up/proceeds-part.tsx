@@ -3,6 +3,7 @@ import type { RecordOf } from '../../../records/record.ts';
 import { useBook } from '../../book.ts';
 import { Money } from '../../parts/figures.tsx';
 import { moneyToType } from '../../parts/typed.ts';
+import { say } from '../../say.ts';
 import { contentOf } from '../../undo.ts';
 import { EditableList } from './editable-list.tsx';
 import { type FieldSpec, FieldsForm } from './fields-form.tsx';
@@ -12,16 +13,16 @@ type Step = RecordOf<'proceeds'>['steps'][number];
 
 const BASIS: FieldSpec = {
   name: 'basis',
-  label: 'The step is chosen by',
+  label: say`The step is chosen by`,
   kind: 'select',
   options: [
-    { value: 'average', words: 'credited units per active seller with at least one' },
-    { value: 'total', words: 'all credited units together' },
+    { value: 'average', words: say`credited units per active seller with at least one` },
+    { value: 'total', words: say`all credited units together` },
   ],
 };
 const WAIVER: FieldSpec = {
   name: 'waiver',
-  label: 'More for each unit where the group goes without prizes',
+  label: say`More for each unit where the group goes without prizes`,
   kind: 'money',
   optional: true,
 };
@@ -43,23 +44,23 @@ export function ProceedsPart() {
     <>
       <EditableList
         spec={{
-          caption: 'Steps',
-          one: 'step',
-          none: 'No step yet. Add the lowest one, from 0 units.',
+          caption: say`Steps`,
+          add: [say`Add a step`, say`Add the step`],
+          none: say`No step yet. Add the lowest one, from 0 units.`,
           rows: steps,
           columns: [
-            { head: 'From units', number: true, cell: (row) => row.from },
+            { head: say`From units`, number: true, cell: (row) => row.from },
             {
-              head: 'Proceeds for each unit',
+              head: say`Proceeds for each unit`,
               number: true,
               cell: (row) => <Money minor={row.cents} plain />,
             },
           ],
           keyOf: (row) => String(row.from),
-          nameOf: (row) => `the step from ${row.from} units`,
+          nameOf: (row) => say`the step from ${row.from} units`,
           fields: [
-            { name: 'from', label: 'From this many units', kind: 'whole' },
-            { name: 'cents', label: 'Proceeds for each unit', kind: 'money' },
+            { name: 'from', label: say`From this many units`, kind: 'whole' },
+            { name: 'cents', label: say`Proceeds for each unit`, kind: 'money' },
           ],
           start: (row) => ({
             from: row === undefined ? '' : String(row.from),
@@ -78,7 +79,7 @@ export function ProceedsPart() {
       {proceeds !== undefined && (
         <FieldsForm
           key={`terms-${saved}`}
-          title="Terms"
+          title={say`Terms`}
           fields={[BASIS, WAIVER]}
           start={{
             basis: proceeds.basis,
@@ -97,7 +98,7 @@ export function ProceedsPart() {
               replaces: proceeds.id,
             });
           }}
-          submit="Save the terms"
+          submit={say`Save the terms`}
           onDone={() => setSaved(saved + 1)}
         />
       )}

@@ -7,6 +7,7 @@ import { isSetup } from '../../../records/record.ts';
 import type { Draft } from '../../book.ts';
 import type { FieldError } from '../../parts/notice.tsx';
 import { typedMoney, typedWhole } from '../../parts/typed.ts';
+import { say } from '../../say.ts';
 import { contentOf } from '../../undo.ts';
 import type { Values } from './fields-form.tsx';
 
@@ -38,7 +39,7 @@ export class Reading {
 
   day(name: string): string {
     const day = this.optional(name);
-    if (!isDay(day)) this.#errors.push({ field: name, words: 'Choose a day.' });
+    if (!isDay(day)) this.#errors.push({ field: name, words: say`Choose a day.` });
     return day;
   }
 
@@ -47,7 +48,7 @@ export class Reading {
     const whole = typedWhole(text, Number.NaN);
     const value = whole.ok ? whole.value : Number.NaN;
     if (value >= least) return value;
-    this.#errors.push({ field: name, words: `Write a whole number of ${least} or more.` });
+    this.#errors.push({ field: name, words: say`Write a whole number of ${least} or more.` });
     return least;
   }
 
@@ -90,7 +91,7 @@ export function removalOf(ledger: Ledger, row: SetupRecord): Draft[] {
   for (const record of ledger.standing.records()) {
     const same = record.kind === row.kind && isSetup(record) && setupKey(record) === setupKey(row);
     if (!same || !ledger.standing.counts(record)) continue;
-    drafts.push({ kind: 'void', voids: record.id, reason: 'Removed in set-up' });
+    drafts.push({ kind: 'void', voids: record.id, reason: say`Removed in set-up` });
   }
   return drafts;
 }

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import { freeId } from '../../../intake/short-id.ts';
 import type { RecordOf } from '../../../records/record.ts';
-import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
 import { Money } from '../../parts/figures.tsx';
 import { moneyToType } from '../../parts/typed.ts';
+import { say } from '../../say.ts';
 import { contentOf } from '../../undo.ts';
 import { EditableList } from './editable-list.tsx';
 import { type FieldSpec, FieldsForm } from './fields-form.tsx';
@@ -13,22 +13,22 @@ import { Reading, replacing } from './reading.ts';
 type Deadline = NonNullable<RecordOf<'season'>['deadlines']>[number];
 
 const FIELDS: readonly FieldSpec[] = [
-  { name: 'name', label: 'Name of the season', kind: 'text' },
+  { name: 'name', label: say`Name of the season`, kind: 'text' },
   {
     name: 'currency',
-    label: 'Currency',
+    label: say`Currency`,
     kind: 'text',
-    hint: 'Its three letters (ISO 4217). Do not change it once money is recorded.',
+    hint: say`Its three letters (ISO 4217). Do not change it once money is recorded.`,
   },
-  { name: 'starts', label: 'First day', kind: 'day' },
-  { name: 'ends', label: 'Last day', kind: 'day' },
-  { name: 'group', label: 'Name of the group on papers', kind: 'text', optional: true },
+  { name: 'starts', label: say`First day`, kind: 'day' },
+  { name: 'ends', label: say`Last day`, kind: 'day' },
+  { name: 'group', label: say`Name of the group on papers`, kind: 'text', optional: true },
   {
     name: 'ask',
-    label: 'Whom families can ask about a paper',
+    label: say`Whom families can ask about a paper`,
     kind: 'text',
     optional: true,
-    hint: 'An adult of the group who is not the treasurer.',
+    hint: say`An adult of the group who is not the treasurer.`,
   },
 ];
 
@@ -41,7 +41,7 @@ export function SeasonPart() {
     <>
       <FieldsForm
         key={`season-${saved}`}
-        title="Season"
+        title={say`Season`}
         fields={FIELDS}
         start={{
           name: season?.name ?? '',
@@ -54,13 +54,13 @@ export function SeasonPart() {
         read={(values) => {
           const reading = new Reading(values, season);
           const currency = reading.optional('currency').toUpperCase();
-          const name = reading.text('name', 'Name the season.');
+          const name = reading.text('name', say`Name the season.`);
           const starts = reading.day('starts');
           const ends = reading.day('ends');
           if (!/^[A-Z]{3}$/.test(currency)) {
-            reading.refuse('currency', 'Write the three letters of a currency, like USD.');
+            reading.refuse('currency', say`Write the three letters of a currency, like USD.`);
           }
-          if (ends < starts) reading.refuse('ends', 'The last day is before the first.');
+          if (ends < starts) reading.refuse('ends', say`The last day is before the first.`);
           const group = reading.optional('group');
           const ask = reading.optional('ask');
           return reading.done({
@@ -74,7 +74,7 @@ export function SeasonPart() {
             ...replacing(season),
           });
         }}
-        submit="Save the season"
+        submit={say`Save the season`}
         onDone={() => setSaved(saved + 1)}
       />
       {season !== undefined && <Deadlines season={season} />}
@@ -100,15 +100,15 @@ function Deadlines({ season }: { readonly season: RecordOf<'season'> }) {
   return (
     <EditableList
       spec={{
-        caption: 'Deadlines',
-        one: 'deadline',
-        none: 'No deadline yet. Add the days on which orders, swaps and money are due.',
+        caption: say`Deadlines`,
+        add: [say`Add a deadline`, say`Add the deadline`],
+        none: say`No deadline yet. Add the days on which orders, swaps and money are due.`,
         rows: deadlines,
         columns: [
-          { head: 'Day', cell: (row) => dayText(row.date) },
-          { head: 'What is due', cell: (row) => row.name },
+          { head: say`Day`, cell: (row) => say.day(row.date) },
+          { head: say`What is due`, cell: (row) => row.name },
           {
-            head: 'Debit announced',
+            head: say`Debit announced`,
             number: true,
             cell: ({ announced }) => announced !== undefined && <Money minor={announced} plain />,
           },
@@ -116,14 +116,14 @@ function Deadlines({ season }: { readonly season: RecordOf<'season'> }) {
         keyOf: (row) => row.deadline,
         nameOf: (row) => row.name,
         fields: [
-          { name: 'name', label: 'What is due', kind: 'text' },
-          { name: 'date', label: 'Day', kind: 'day' },
+          { name: 'name', label: say`What is due`, kind: 'text' },
+          { name: 'date', label: say`Day`, kind: 'day' },
           {
             name: 'announced',
-            label: 'Amount that the supplier said it will take',
+            label: say`Amount that the supplier said it will take`,
             kind: 'money',
             optional: true,
-            hint: 'Only for the day of a debit.',
+            hint: say`Only for the day of a debit.`,
           },
         ],
         start: (row) => ({
@@ -134,7 +134,7 @@ function Deadlines({ season }: { readonly season: RecordOf<'season'> }) {
         }),
         read: (values, row) => {
           const reading = new Reading(values);
-          const name = reading.text('name', 'Write what is due.');
+          const name = reading.text('name', say`Write what is due.`);
           const date = reading.day('date');
           const taken = new Set(deadlines.map(({ deadline }) => deadline));
           const deadline = row?.deadline ?? freeId(name, 'deadline', taken);

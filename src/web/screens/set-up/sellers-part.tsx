@@ -1,5 +1,6 @@
 import { freeId } from '../../../intake/short-id.ts';
 import { useBook } from '../../book.ts';
+import { say } from '../../say.ts';
 import { EditableList } from './editable-list.tsx';
 import { Reading, replacing } from './reading.ts';
 
@@ -14,28 +15,34 @@ export function SellersPart() {
   return (
     <EditableList
       spec={{
-        caption: 'Sellers',
-        one: 'seller',
-        none: 'No seller yet. Paste a seller list, or add a family and then its sellers.',
+        caption: say`Sellers`,
+        add: [say`Add a seller`, say`Add the seller`],
+        none: say`No seller yet. Paste a seller list, or add a family and then its sellers.`,
         rows: [...sellers.values()].sort((a, b) => (a.name < b.name ? -1 : 1)),
         columns: [
-          { head: 'Seller', cell: (row) => row.name },
-          { head: 'Family', cell: (row) => families.get(row.family)?.name ?? 'no family' },
-          { head: 'Goal', number: true, cell: (row) => row.goal ?? '' },
-          { head: 'Selling', cell: (row) => (row.active ? 'yes' : 'not any more') },
+          { head: say`Seller`, cell: (row) => row.name },
+          { head: say`Family`, cell: (row) => families.get(row.family)?.name ?? say`no family` },
+          { head: say`Goal`, number: true, cell: (row) => row.goal ?? '' },
+          { head: say`Selling`, cell: (row) => (row.active ? say`yes` : say`not any more`) },
         ],
         keyOf: (row) => row.seller,
         nameOf: (row) => row.name,
         fields: [
           {
             name: 'name',
-            label: 'First name and initial',
+            label: say`First name and initial`,
             kind: 'text',
-            hint: 'Like Ada L. Nothing else about a child is kept.',
+            hint: say`Like Ada L. Nothing else about a child is kept.`,
           },
-          { name: 'family', label: 'Family', kind: 'select', options, empty: 'Choose a family' },
-          { name: 'goal', label: 'Own goal, in units', kind: 'whole', optional: true },
-          { name: 'active', label: 'Still selling', kind: 'check' },
+          {
+            name: 'family',
+            label: say`Family`,
+            kind: 'select',
+            options,
+            empty: say`Choose a family`,
+          },
+          { name: 'goal', label: say`Own goal, in units`, kind: 'whole', optional: true },
+          { name: 'active', label: say`Still selling`, kind: 'check' },
         ],
         start: (row) => ({
           name: row?.name ?? '',
@@ -45,8 +52,8 @@ export function SellersPart() {
         }),
         read: (values, row) => {
           const reading = new Reading(values, row);
-          const name = reading.text('name', 'Write the first name and initial.');
-          const family = reading.text('family', 'Choose the family.');
+          const name = reading.text('name', say`Write the first name and initial.`);
+          const family = reading.text('family', say`Choose the family.`);
           const goal = reading.optional('goal') === '' ? undefined : reading.whole('goal');
           const seller = row?.seller ?? freeId(name, 'seller', new Set(sellers.keys()));
           return reading.done({

@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import './set-up.css';
 import type { ComponentType } from 'preact';
@@ -17,28 +18,28 @@ import { SharingPart } from './sharing-part.tsx';
 import { StallsPart } from './stalls-part.tsx';
 
 const PARTS: Readonly<Record<string, readonly [title: string, part: ComponentType]>> = {
-  season: ['Season and deadlines', SeasonPart],
-  banking: ['The bank’s days', BankingPart],
-  paste: ['Paste a seller list', PasteSellers],
-  families: ['Families', FamiliesPart],
-  sellers: ['Sellers', SellersPart],
-  hosts: ['Host shops', HostsPart],
-  neighbours: ['Neighbour groups', NeighboursPart],
-  stalls: ['Stalls', StallsPart],
-  sharing: ['Sharing rule', SharingPart],
-  'prize-steps': ['Prize steps', PrizeStepsPart],
-  proceeds: ['Proceeds steps', ProceedsPart],
-  holds: ['Stop-sales', HoldsPart],
+  season: [say`Season and deadlines`, SeasonPart],
+  banking: [say`The bank’s days`, BankingPart],
+  paste: [say`Paste a seller list`, PasteSellers],
+  families: [say`Families`, FamiliesPart],
+  sellers: [say`Sellers`, SellersPart],
+  hosts: [say`Host shops`, HostsPart],
+  neighbours: [say`Neighbour groups`, NeighboursPart],
+  stalls: [say`Stalls`, StallsPart],
+  sharing: [say`Sharing rule`, SharingPart],
+  'prize-steps': [say`Prize steps`, PrizeStepsPart],
+  proceeds: [say`Proceeds steps`, ProceedsPart],
+  holds: [say`Stop-sales`, HoldsPart],
 };
 
 /** One part of the set-up, by its address. */
 export function SetUpPartScreen({ params }: ScreenProps) {
   const found = PARTS[params.part ?? ''];
-  const above = <a href="/set-up">Set-up</a>;
+  const above = <a href="/set-up">{say`Set-up`}</a>;
   if (found === undefined) {
     return (
-      <Page title="Set-up" above={above}>
-        <p>There is no such part of the set-up.</p>
+      <Page title={say`Set-up`} above={above}>
+        <p>{say`There is no such part of the set-up.`}</p>
       </Page>
     );
   }

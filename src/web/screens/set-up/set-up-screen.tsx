@@ -1,5 +1,5 @@
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
-import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
 import { ClosedNotice } from '../../parts/closed-season.tsx';
 import { Page } from '../../parts/page.tsx';
@@ -14,41 +14,53 @@ export function SetUpScreen() {
   const rows: readonly (readonly [to: string, words: string, facts: string])[] = [
     [
       '/set-up/season',
-      'Season and deadlines',
+      say`Season and deadlines`,
       season === undefined
-        ? 'not set up yet'
-        : `${season.name}, ${season.currency}, ${dayText(season.starts)} to ` +
-          `${dayText(season.ends)}, ${season.deadlines?.length ?? 0} deadlines`,
+        ? say`not set up yet`
+        : say`${season.name}, ${season.currency}, ${say.day(season.starts)} to
+          ${say.day(season.ends)},
+          ${say.count(season.deadlines?.length ?? 0)`# deadline|# deadlines`}`,
     ],
     [
       '/set-up/banking',
-      'The bank’s days',
-      season?.banking === undefined ? 'common practice' : 'as your bank has them',
+      say`The bank’s days`,
+      season?.banking === undefined ? say`common practice` : say`as your bank has them`,
     ],
-    ['/set-up/paste', 'Paste a seller list', 'from a spreadsheet, with a preview'],
-    ['/set-up/families', 'Families', `${setup.families.size}`],
-    ['/set-up/sellers', 'Sellers', `${active} active of ${setup.sellers.size}`],
-    ['/products', 'Products and prices', `${setup.products.size}`],
-    ['/set-up/stalls', 'Stalls', `${setup.stalls.size}`],
+    ['/set-up/paste', say`Paste a seller list`, say`from a spreadsheet, with a preview`],
+    ['/set-up/families', say`Families`, `${setup.families.size}`],
+    ['/set-up/sellers', say`Sellers`, say`${active} active of ${setup.sellers.size}`],
+    ['/products', say`Products and prices`, `${setup.products.size}`],
+    ['/set-up/stalls', say`Stalls`, `${setup.stalls.size}`],
     [
       '/set-up/sharing',
-      'Sharing rule',
-      `${season?.sharing?.weights === 'even' ? 'evenly' : 'by minutes worked'}, lifts ` +
-        `${season?.sharing?.lift === true ? 'on' : 'off'}`,
+      say`Sharing rule`,
+      [
+        season?.sharing?.weights === 'even' ? say`evenly` : say`by minutes worked`,
+        season?.sharing?.lift === true ? say`lifts on` : say`lifts off`,
+      ].join(', '),
     ],
-    ['/set-up/hosts', 'Host shops', `${setup.hosts.size}`],
-    ['/set-up/neighbours', 'Neighbour groups', `${setup.neighbours.size}`],
-    ['/set-up/prize-steps', 'Prize steps', `${setup.levels.size}`],
-    ['/prizes', 'Prizes and choices', 'who has reached what, and the order list'],
+    ['/set-up/hosts', say`Host shops`, `${setup.hosts.size}`],
+    ['/set-up/neighbours', say`Neighbour groups`, `${setup.neighbours.size}`],
+    ['/set-up/prize-steps', say`Prize steps`, `${setup.levels.size}`],
+    ['/prizes', say`Prizes and choices`, say`who has reached what, and the order list`],
     [
       '/set-up/proceeds',
-      'Proceeds steps',
-      setup.proceeds === undefined ? 'not set up yet' : `${setup.proceeds.steps.length} steps`,
+      say`Proceeds steps`,
+      setup.proceeds === undefined
+        ? say`not set up yet`
+        : say.count(setup.proceeds.steps.length)`# step|# steps`,
     ],
-    ['/set-up/holds', 'Stop-sales', holds === 0 ? 'none' : `${holds} standing`],
+    [
+      '/set-up/holds',
+      say`Stop-sales`,
+      holds === 0 ? say`none` : say.count(holds)`# standing|# standing`,
+    ],
   ];
   return (
-    <Page title="Set-up" lead="Change a thing here and it holds for the whole book from then on.">
+    <Page
+      title={say`Set-up`}
+      lead={say`Change a thing here and it holds for the whole book from then on.`}
+    >
       <ClosedNotice />
       <ul class="task-list">
         {rows.map(([to, words, facts]) => (

@@ -3,6 +3,8 @@ import { liftAllowed } from '../../../questions/share/lift-allowed.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import { LIFT_WHY, liftAllowedWords } from '../../../statements/lift-words.ts';
 import { useBook } from '../../book.ts';
+import { link } from '../../parts/link.tsx';
+import { say } from '../../say.ts';
 import { FairnessTable } from '../share/fairness-table.tsx';
 import { type FieldSpec, FieldsForm } from './fields-form.tsx';
 import { Reading } from './reading.ts';
@@ -10,30 +12,29 @@ import { Reading } from './reading.ts';
 const FIELDS: readonly FieldSpec[] = [
   {
     name: 'weights',
-    label: 'A stall’s units are shared by',
+    label: say`A stall’s units are shared by`,
     kind: 'select',
     options: [
-      { value: 'minutes', words: 'minutes worked' },
-      { value: 'even', words: 'evenly among those who worked' },
+      { value: 'minutes', words: say`minutes worked` },
+      { value: 'even', words: say`evenly among those who worked` },
     ],
-    hint: 'Posted orders and gift units go evenly to all active sellers.',
+    hint: say`Posted orders and gift units go evenly to all active sellers.`,
   },
   {
     name: 'method',
-    label: 'Rule for whole units',
+    label: say`Rule for whole units`,
     kind: 'select',
     options: [
-      { value: 'remainder', words: 'nearest to due, carried on' },
-      { value: 'divisor', words: 'divisor rule, each pool alone' },
-      { value: 'rota', words: 'one by one in turn' },
+      { value: 'remainder', words: say`nearest to due, carried on` },
+      { value: 'divisor', words: say`divisor rule, each pool alone` },
+      { value: 'rota', words: say`one by one in turn` },
     ],
-    hint:
-      'Nearest to due: what rounding took from a seller in one share-out comes back in a later ' +
-      'one, so that nobody is always the one who is rounded down.',
+    hint: say`Nearest to due: what rounding took from a seller in one share-out comes back in a
+      later one, so that nobody is always the one who is rounded down.`,
   },
   {
     name: 'lift',
-    label: 'Pools may go where they reach goals and prize steps',
+    label: say`Pools may go where they reach goals and prize steps`,
     kind: 'check',
     hint: LIFT_WHY,
   },
@@ -44,18 +45,14 @@ export function SharingPart() {
   const { ledger } = useBook();
   const { season } = ledger.setup;
   if (season === undefined) {
-    return (
-      <p>
-        Set up the <a href="/set-up/season">season</a> first.
-      </p>
-    );
+    return <p>{say.pieces`Set up the ${link('/set-up/season', say`season`)} first.`}</p>;
   }
   return (
     <>
       <SharingForm season={season} />
       <p class="soft">{liftAllowedWords(liftAllowed(ledger))}</p>
       <FairnessTable />
-      <p class="soft">Credit counts towards prizes and is never money.</p>
+      <p class="soft">{say`Credit counts towards prizes and is never money.`}</p>
     </>
   );
 }
@@ -66,7 +63,7 @@ function SharingForm({ season }: { readonly season: RecordOf<'season'> }) {
   return (
     <FieldsForm
       key={`sharing-${saved}`}
-      title="Sharing rule"
+      title={say`Sharing rule`}
       fields={FIELDS}
       start={{ weights, method, lift: lift ? 'yes' : '' }}
       read={(values) => {
@@ -87,7 +84,7 @@ function SharingForm({ season }: { readonly season: RecordOf<'season'> }) {
           replaces: season.id,
         });
       }}
-      submit="Save the sharing rule"
+      submit={say`Save the sharing rule`}
       onDone={() => setSaved(saved + 1)}
     />
   );

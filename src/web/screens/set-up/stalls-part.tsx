@@ -2,6 +2,7 @@ import { freeId } from '../../../intake/short-id.ts';
 import { hostName, stallName } from '../../../statements/account-name.ts';
 import { stallTimeText } from '../../../statements/stall-time-text.ts';
 import { useBook } from '../../book.ts';
+import { say } from '../../say.ts';
 import { EditableList } from './editable-list.tsx';
 import { Reading, removalOf, replacing } from './reading.ts';
 
@@ -21,30 +22,30 @@ export function StallsPart() {
   return (
     <EditableList
       spec={{
-        caption: 'Stalls',
-        one: 'stall',
-        none: 'No stall yet. Add a host shop first, then plan a stall there.',
+        caption: say`Stalls`,
+        add: [say`Add a stall`, say`Add the stall`],
+        none: say`No stall yet. Add a host shop first, then plan a stall there.`,
         rows: [...stalls.values()].sort((a, b) => (a.starts < b.starts ? -1 : 1)),
         columns: [
           {
-            head: 'Stall',
+            head: say`Stall`,
             cell: (row) => <a href={`/stalls/${row.stall}`}>{hostName(ledger.setup, row.host)}</a>,
           },
-          { head: 'When', cell: (row) => stallTimeText(row.starts, row.ends) },
-          { head: 'Sellers on shift', number: true, cell: (row) => row.shifts.length },
+          { head: say`When`, cell: (row) => stallTimeText(row.starts, row.ends) },
+          { head: say`Sellers on shift`, number: true, cell: (row) => row.shifts.length },
         ],
         keyOf: (row) => row.stall,
         nameOf: (row) => stallName(ledger.setup, row.stall),
         fields: [
           {
             name: 'host',
-            label: 'Host shop',
+            label: say`Host shop`,
             kind: 'select',
             options,
-            empty: 'Choose a host shop',
+            empty: say`Choose a host shop`,
           },
-          { name: 'starts', label: 'Starts', kind: 'time' },
-          { name: 'ends', label: 'Ends', kind: 'time' },
+          { name: 'starts', label: say`Starts`, kind: 'time' },
+          { name: 'ends', label: say`Ends`, kind: 'time' },
         ],
         start: (row) => ({
           host: row?.host ?? '',
@@ -53,12 +54,12 @@ export function StallsPart() {
         }),
         read: (values, row) => {
           const reading = new Reading(values, row);
-          const host = reading.text('host', 'Choose the host shop.');
+          const host = reading.text('host', say`Choose the host shop.`);
           const starts = reading.optional('starts');
           const ends = reading.optional('ends');
-          if (!LOCAL_TIME.test(starts)) reading.refuse('starts', 'Choose the day and time.');
-          if (!LOCAL_TIME.test(ends)) reading.refuse('ends', 'Choose the day and time.');
-          else if (ends <= starts) reading.refuse('ends', 'The end is not after the start.');
+          if (!LOCAL_TIME.test(starts)) reading.refuse('starts', say`Choose the day and time.`);
+          if (!LOCAL_TIME.test(ends)) reading.refuse('ends', say`Choose the day and time.`);
+          else if (ends <= starts) reading.refuse('ends', say`The end is not after the start.`);
           const stall =
             row?.stall ?? freeId(`${host} ${starts.slice(5, 10)}`, 'stall', new Set(stalls.keys()));
           const shifts = row?.shifts ?? [];

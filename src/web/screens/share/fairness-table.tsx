@@ -1,11 +1,11 @@
 import { byName } from '../../../base/name-order.ts';
 import { type SellerFairness, seasonFairness } from '../../../questions/share/season-fairness.ts';
 import { sellerName } from '../../../statements/account-name.ts';
-import { unitsText } from '../../../statements/money-text.ts';
 import { partsText } from '../../../statements/parts-text.ts';
 import { carriedSize, ofUnits } from '../../../statements/share-words.ts';
 import { useBook } from '../../book.ts';
 import { type Column, Table } from '../../parts/table.tsx';
+import { say } from '../../say.ts';
 
 /** How all share-outs of the season together have treated each seller, in parts of a unit. */
 export function FairnessTable() {
@@ -14,20 +14,20 @@ export function FairnessTable() {
   if (sellers.length === 0) return null;
   const name = ({ seller }: SellerFairness) => sellerName(ledger.setup, seller);
   const columns: readonly Column<SellerFairness>[] = [
-    { head: 'Seller', cell: name },
-    { head: 'Credited', number: true, cell: (row) => unitsText(row.credited) },
-    { head: 'Due', number: true, cell: (row) => partsText(row.due.valueOf()) },
-    { head: 'So far', cell: (row) => carriedSize(row.carried.valueOf()) },
+    { head: say`Seller`, cell: name },
+    { head: say`Credited`, number: true, cell: (row) => say.units(row.credited) },
+    { head: say`Due`, number: true, cell: (row) => partsText(row.due.valueOf()) },
+    { head: say`So far`, cell: (row) => carriedSize(row.carried.valueOf()) },
   ];
   return (
     <section aria-labelledby="fairness">
-      <h2 id="fairness">All share-outs so far</h2>
+      <h2 id="fairness">{say`All share-outs so far`}</h2>
       <p>
-        Nobody is more than {ofUnits(partsText(worst))} from due. The next share-out makes up for
-        it, as far as whole units can.
+        {say`Nobody is more than ${ofUnits(partsText(worst))} from due. The next share-out makes up
+          for it, as far as whole units can.`}
       </p>
       <Table
-        caption="Out of pools, seller by seller"
+        caption={say`Out of pools, seller by seller`}
         hideCaption
         rows={[...sellers].sort((a, b) => byName(name(a), name(b)))}
         keyOf={(row) => row.seller}

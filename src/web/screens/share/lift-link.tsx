@@ -1,5 +1,6 @@
 import { liftAllowed } from '../../../questions/share/lift-allowed.ts';
 import { useBook } from '../../book.ts';
+import { say } from '../../say.ts';
 
 /** The way to the lift of a pool; nothing where the group did not choose lifts in time. */
 export function LiftLink({ pool }: { readonly pool: string }) {
@@ -8,7 +9,7 @@ export function LiftLink({ pool }: { readonly pool: string }) {
   return (
     <p>
       <a class="button button-plain" href={`/pools/${encodeURIComponent(pool)}/lift`}>
-        Lift to goals and prize steps instead
+        {say`Lift to goals and prize steps instead`}
       </a>
     </p>
   );

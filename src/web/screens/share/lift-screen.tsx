@@ -1,3 +1,5 @@
+import { link } from '../../parts/link.tsx';
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import './share.css';
 import { useState } from 'preact/hooks';
@@ -28,7 +30,7 @@ export function LiftScreen({ params }: ScreenProps) {
   const allowed = liftAllowed(ledger);
   return (
     <Page
-      title="Lift to the next step"
+      title={say`Lift to the next step`}
       above={<a href={poolAddress(pool)}>{poolName(ledger.setup, pool)}</a>}
       lead={liftAllowedWords(allowed)}
     >
@@ -37,8 +39,8 @@ export function LiftScreen({ params }: ScreenProps) {
         <LiftSheet pool={pool} />
       ) : (
         <p>
-          The rule stands in <a href="/set-up/sharing">set-up</a>. Share this pool{' '}
-          <a href={poolAddress(pool)}>on its own sheet</a>.
+          {say.pieces`The rule stands in ${link('/set-up/sharing', say`set-up`)}. Share this
+            pool ${link(poolAddress(pool), say`on its own sheet`)}.`}
         </p>
       )}
     </Page>
@@ -62,7 +64,7 @@ function LiftSheet({ pool }: { readonly pool: string }) {
   const answer = poolLift(ledger, pool, worths);
   if (!answer.ok) {
     return (
-      <Notice title="Nothing to lift.">
+      <Notice title={say`Nothing to lift.`}>
         <p>{capitalised(poolRefusalWords(answer.refusal))}.</p>
       </Notice>
     );
@@ -73,7 +75,7 @@ function LiftSheet({ pool }: { readonly pool: string }) {
     const date = dayOf(pool, ledger.movements()) ?? book.workingDay();
     const draft = shareoutDraft(pool, date, answer.value.shared, {
       basis: 'lift',
-      note: 'Lifted to goals and prize steps',
+      note: say`Lifted to goals and prize steps`,
       ...late.field,
     });
     void saving.save(wrong.length > 0 ? refused(wrong) : done([draft]));
@@ -84,12 +86,12 @@ function LiftSheet({ pool }: { readonly pool: string }) {
       <LiftTables lift={answer.value} />
       <StepWorths typed={typed} errors={errors} onTyped={setTyped} />
       <p class="soft">
-        Goals come first, then steps, then the lowest totals. Credit counts towards prizes and is
-        never money.
+        {say`Goals come first, then steps, then the lowest totals. Credit counts towards prizes and
+          is never money.`}
       </p>
       <LateField late={late} error={saving.errorOf('late')} />
       <Button kind="main" submit disabled={saving.busy}>
-        Save this share-out
+        {say`Save this share-out`}
       </Button>
     </form>
   );
@@ -106,11 +108,11 @@ function StepWorths(props: {
   const { typed, errors } = props;
   return (
     <fieldset class="step-worths">
-      <legend>What one more seller at a step counts against other steps</legend>
+      <legend>{say`What one more seller at a step counts against other steps`}</legend>
       {levelsUp(ledger).map(({ level, prize, units }) => (
         <TextField
           key={level}
-          label={`${prize}, ${units} units`}
+          label={say`${prize}, ${units} units`}
           name={`worth.${level}`}
           inputMode="numeric"
           value={typed[level] ?? '1'}
@@ -129,7 +131,7 @@ function readWorths(typed: WorthsTyped) {
     const worth = typedWhole(text, 0);
     if (worth.ok && worth.value <= STEP_WORTH_MOST) worths[level] = worth.value;
     else {
-      const words = `Write a whole number from 0 to ${STEP_WORTH_MOST}.`;
+      const words = say`Write a whole number from 0 to ${STEP_WORTH_MOST}.`;
       errors.push({ field: `worth.${level}`, words });
     }
   }

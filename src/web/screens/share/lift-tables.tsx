@@ -1,42 +1,43 @@
 import { levelsUp } from '../../../questions/prizes.ts';
 import type { LiftedSeller, PoolLift, Reached } from '../../../questions/share/pool-lift.ts';
 import { sellerName } from '../../../statements/account-name.ts';
-import { unitsText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
 import { type Column, Table } from '../../parts/table.tsx';
+import { say } from '../../say.ts';
 
 /** What each seller would get and reach, lifted and beside it evenly. */
 export function LiftTables({ lift }: { readonly lift: PoolLift }) {
   const { ledger } = useBook();
   const columns: readonly Column<LiftedSeller>[] = [
     {
-      head: 'Seller',
+      head: say`Seller`,
       cell: (row) => (
         <>
           {sellerName(ledger.setup, row.seller)}
           <span class="share-weight">
-            {unitsText(row.credited)} so far
-            {row.goal !== undefined && `, goal ${unitsText(row.goal)}`}
+            {row.goal === undefined
+              ? say`${row.credited} so far`
+              : say`${row.credited} so far, goal ${row.goal}`}
           </span>
         </>
       ),
     },
-    { head: 'Lifted', cell: (row) => <Then row={row} more={row.lifted} /> },
-    { head: 'Shared evenly', cell: (row) => <Then row={row} more={row.even} /> },
+    { head: say`Lifted`, cell: (row) => <Then row={row} more={row.lifted} /> },
+    { head: say`Shared evenly`, cell: (row) => <Then row={row} more={row.even} /> },
   ];
   return (
     <>
       <Table
-        caption="Both ways beside each other"
+        caption={say`Both ways beside each other`}
         rows={[
-          { way: 'Lifted', reached: lift.lifted },
-          { way: 'Shared evenly', reached: lift.even },
+          { way: say`Lifted`, reached: lift.lifted },
+          { way: say`Shared evenly`, reached: lift.even },
         ]}
         keyOf={(row) => row.way}
         columns={summary}
       />
       <Table
-        caption={`${unitsText(lift.units)} units to share`}
+        caption={say.count(lift.units)`# unit to share|# units to share`}
         rows={lift.sellers}
         keyOf={(row) => row.seller}
         columns={columns}
@@ -55,10 +56,10 @@ function Then({ row, more }: { readonly row: LiftedSeller; readonly more: number
   const goal = row.goal !== undefined && units >= row.goal;
   return (
     <>
-      <b>+{unitsText(more)}</b>, then {unitsText(units)}
+      {say.pieces`${<b>+{say.units(more)}</b>}, then ${units}`}
       <span class="share-weight">
-        {goal && '✓ goal, '}
-        {step?.prize ?? 'no step yet'}
+        {goal && `${say`✓ goal`}, `}
+        {step?.prize ?? say`no step yet`}
       </span>
     </>
   );
@@ -70,8 +71,8 @@ interface Way {
 }
 
 const summary: readonly Column<Way>[] = [
-  { head: 'Way', cell: (row) => row.way },
-  { head: 'At goal', number: true, cell: (row) => unitsText(row.reached.goals) },
-  { head: 'Steps', number: true, cell: (row) => unitsText(row.reached.steps) },
-  { head: 'Worth', number: true, cell: (row) => unitsText(row.reached.worth) },
+  { head: say`Way`, cell: (row) => row.way },
+  { head: say`At goal`, number: true, cell: (row) => say.units(row.reached.goals) },
+  { head: say`Steps`, number: true, cell: (row) => say.units(row.reached.steps) },
+  { head: say`Worth`, number: true, cell: (row) => say.units(row.reached.worth) },
 ];

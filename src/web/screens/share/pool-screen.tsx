@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import { poolName } from '../../../statements/pool-name.ts';
 import { useBook } from '../../book.ts';
@@ -16,13 +17,14 @@ export function PoolScreen({ params }: ScreenProps) {
   const stall = pool.startsWith('stall:') ? pool.slice('stall:'.length) : '';
   if (pool === 'post' || pool === 'gift' || setup.stalls.has(stall)) return <Pool pool={pool} />;
   return (
-    <Page title="Pool" above={ABOVE}>
-      <p>There is no such pool in this book. The closing list has those that are not yet shared.</p>
+    <Page title={say`Pool`} above={ABOVE}>
+      <p>{say`There is no such pool in this book. The closing list has those that are not yet
+        shared.`}</p>
     </Page>
   );
 }
 
-const ABOVE = <a href="/closing">Closing list</a>;
+const ABOVE = <a href="/closing">{say`Closing list`}</a>;
 
 function Pool({ pool }: { readonly pool: string }) {
   const book = useBook();
@@ -40,9 +42,13 @@ function Pool({ pool }: { readonly pool: string }) {
       above={ABOVE}
       lead={
         open ? (
-          <Units units={units} word="units not yet shared" to={account} />
+          <Units
+            units={units}
+            words={say.count(units)`# unit not yet shared|# units not yet shared`}
+            to={account}
+          />
         ) : (
-          <StateMark mark="done" word="0 units not yet shared" />
+          <StateMark mark="done" word={say`0 units not yet shared`} />
         )
       }
     >
@@ -50,7 +56,7 @@ function Pool({ pool }: { readonly pool: string }) {
       {open && <ShareSheet key={shareouts.length} pool={pool} date={book.workingDay()} />}
       {shareouts.length > 0 && (
         <section aria-labelledby="earlier">
-          <h2 id="earlier">Share-outs so far</h2>
+          <h2 id="earlier">{say`Share-outs so far`}</h2>
           <EarlierShareOuts ids={shareouts.map(({ id }) => id)} />
         </section>
       )}

@@ -1,4 +1,5 @@
 import { fieldId } from '../../parts/field.tsx';
+import { say } from '../../say.ts';
 import { cellField } from './sheet-typed.ts';
 
 /** Sets what a cell says and locks it; undefined lets go of the lock. */
@@ -57,7 +58,7 @@ function Lock(props: {
       type="button"
       class="lock"
       aria-pressed={locked}
-      aria-label={`Lock ${name}`}
+      aria-label={say`Lock ${name}`}
       // Typing locks a cell; by keyboard only what is locked needs its button.
       tabIndex={locked ? 0 : -1}
       onClick={props.onPress}

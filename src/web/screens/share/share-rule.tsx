@@ -1,12 +1,13 @@
 import type { PoolShare } from '../../../questions/share/pool-share.ts';
 import type { ShareMethod } from '../../../questions/share/share-out.ts';
 import { ChoiceField, SelectField } from '../../parts/field.tsx';
+import { say } from '../../say.ts';
 import type { SheetTyped } from './sheet-typed.ts';
 
 const METHODS: readonly { readonly value: ShareMethod; readonly words: string }[] = [
-  { value: 'remainder', words: 'Nearest to due, carried on' },
-  { value: 'divisor', words: 'Divisor rule, this pool alone' },
-  { value: 'rota', words: 'One by one in turn' },
+  { value: 'remainder', words: say`Nearest to due, carried on` },
+  { value: 'divisor', words: say`Divisor rule, this pool alone` },
+  { value: 'rota', words: say`One by one in turn` },
 ];
 
 /** What the parts rest on and how they are rounded; the group's own rule is preset. */
@@ -19,14 +20,14 @@ export function ShareRule(props: {
 }) {
   const { typed, pool } = props;
   const weights = [
-    ...(props.hasMinutes ? [{ value: 'minutes', words: 'Minutes worked' }] : []),
-    { value: 'even', words: 'Evenly' },
-    { value: 'hand', words: 'By hand' },
+    ...(props.hasMinutes ? [{ value: 'minutes', words: say`Minutes worked` }] : []),
+    { value: 'even', words: say`Evenly` },
+    { value: 'hand', words: say`By hand` },
   ];
   return (
     <div class="share-rule">
       <ChoiceField
-        label="Share by"
+        label={say`Share by`}
         name="by"
         value={typed.by}
         options={weights}
@@ -38,7 +39,7 @@ export function ShareRule(props: {
         }}
       />
       <SelectField
-        label="Rule for whole units"
+        label={say`Rule for whole units`}
         name="method"
         value={typed.method}
         options={METHODS}

@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import './share.css';
 import { done, refused } from '../../../base/outcome.ts';
 import { type PoolShare, poolShare } from '../../../questions/share/pool-share.ts';
@@ -28,7 +29,7 @@ export function ShareSheet(props: {
   const waiting = poolShare(ledger, props.pool);
   if (!waiting.ok) {
     return (
-      <Notice title="This pool cannot be shared out.">
+      <Notice title={say`This pool cannot be shared out.`}>
         <p>{capitalised(poolRefusalWords(waiting.refusal))}.</p>
       </Notice>
     );
@@ -65,7 +66,9 @@ function SheetForm(props: {
       <ShareTable {...open} sheet={sheet} />
       <div class="share-said" role="status">
         {refusal !== undefined && <p class="error-text">{refusal}</p>}
-        {errors.length > 0 && <p class="error-text">Write whole numbers in the marked cells.</p>}
+        {errors.length > 0 && (
+          <p class="error-text">{say`Write whole numbers in the marked cells.`}</p>
+        )}
         {refusal === undefined &&
           lockWords(sheet, names).map((words) => <p key={words}>{words}</p>)}
       </div>
@@ -73,7 +76,7 @@ function SheetForm(props: {
       <WhyFair sheet={sheet} names={names} />
       <LateField late={late} error={saving.errorOf('late')} />
       <Button kind="main" submit disabled={saving.busy}>
-        Save the share-out
+        {say`Save the share-out`}
       </Button>
     </form>
   );
@@ -92,7 +95,7 @@ function SheetVerbs(props: {
     <p class="button-row">
       {locked > 0 && (
         <Button onClick={() => props.onTyped({ ...typed, locked: {} })}>
-          {locked === 1 ? 'Open the lock' : `Open all ${locked} locks`}
+          {say.count(locked)`Open the lock|Open all # locks`}
         </Button>
       )}
       {active.length > props.listed && (
@@ -101,7 +104,7 @@ function SheetVerbs(props: {
             props.onTyped({ ...typed, also: active.map(({ seller }) => seller).sort() })
           }
         >
-          List all active sellers
+          {say`List all active sellers`}
         </Button>
       )}
     </p>

@@ -3,12 +3,12 @@ import type { ShareSheet } from '../../../questions/share/share-sheet.ts';
 import type { ShareCheck } from '../../../questions/share-check.ts';
 import { unitsOf } from '../../../records/units-of.ts';
 import { productName, sellerName } from '../../../statements/account-name.ts';
-import { unitsText } from '../../../statements/money-text.ts';
 import { partsText } from '../../../statements/parts-text.ts';
 import { useBook } from '../../book.ts';
 import { fieldId } from '../../parts/field.tsx';
 import type { FieldError } from '../../parts/notice.tsx';
 import { ScrollBox } from '../../parts/scroll-box.tsx';
+import { say } from '../../say.ts';
 import { type OnCell, ShareCell } from './share-cell.tsx';
 import { cellField, type SheetTyped, weightField } from './sheet-typed.ts';
 
@@ -28,22 +28,22 @@ export function ShareTable(props: TableProps) {
   const { setup } = useBook().ledger;
   const { check, sheet } = props;
   return (
-    <ScrollBox label="Units by seller and product" look="share-scroll">
+    <ScrollBox label={say`Units by seller and product`} look="share-scroll">
       <table class="table share-table">
-        <caption class="only-read">Units by seller and product</caption>
+        <caption class="only-read">{say`Units by seller and product`}</caption>
         <thead>
           <tr>
-            <th scope="col">Seller</th>
+            <th scope="col">{say`Seller`}</th>
             {check.products.map(({ product }) => (
               <th scope="col" class="number" key={product}>
                 {productName(setup, product)}
               </th>
             ))}
             <th scope="col" class="number">
-              Together
+              {say`Together`}
             </th>
           </tr>
-          <SumRow head="In the pool" numbers={check.products.map(({ pool }) => pool)} />
+          <SumRow head={say`In the pool`} numbers={check.products.map(({ pool }) => pool)} />
           <LeftRow check={check} />
         </thead>
         <tbody>
@@ -63,7 +63,7 @@ function SumRow(props: { readonly head: string; readonly numbers: readonly numbe
       <th scope="row">{props.head}</th>
       {[...props.numbers, all].map((units, place) => (
         <td class="number" key={place}>
-          {unitsText(units)}
+          {say.units(units)}
         </td>
       ))}
     </tr>
@@ -74,17 +74,17 @@ function SumRow(props: { readonly head: string; readonly numbers: readonly numbe
 function LeftRow({ check }: { readonly check: ShareCheck }) {
   return (
     <tr class="share-sum" aria-live="polite">
-      <th scope="row">Not yet shared</th>
+      <th scope="row">{say`Not yet shared`}</th>
       {check.products.map(({ product, left }) => (
         <td class="number" key={product} id={fieldId(`share.${product}`)}>
           {left >= 0 ? (
-            unitsText(left)
+            say.units(left)
           ) : (
-            <b class="figure-difference">▲ {unitsText(-left)} too much</b>
+            <b class="figure-difference">{say`▲ ${say.units(-left)} too much`}</b>
           )}
         </td>
       ))}
-      <td class="number">{unitsText(check.left)}</td>
+      <td class="number">{say.units(check.left)}</td>
     </tr>
   );
 }
@@ -126,7 +126,7 @@ function SellerRow(props: TableProps & { readonly seller: string }) {
         </span>
       </th>
       {cells}
-      <td class="number">{unitsText(sheet.shared.totals[seller] ?? 0)}</td>
+      <td class="number">{say.units(sheet.shared.totals[seller] ?? 0)}</td>
     </tr>
   );
 }
@@ -135,10 +135,10 @@ function SellerRow(props: TableProps & { readonly seller: string }) {
 function Weight(props: TableProps & { readonly seller: string; readonly name: string }) {
   const { seller, sheet, typed, name } = props;
   const weight = sheet.input.sellers.find((each) => each.seller === seller)?.weight ?? 0;
-  const due = `due ${partsText(sheet.shared.due[seller] ?? 0)}`;
+  const due = say`due ${partsText(sheet.shared.due[seller] ?? 0)}`;
   if (typed.by !== 'hand') {
-    const worked = typed.by === 'minutes' && weight > 0 ? `${unitsText(weight)} min, ` : '';
-    return <>{weight === 0 ? 'only what is locked' : `${worked}${due}`}</>;
+    if (weight === 0) return <>{say`only what is locked`}</>;
+    return <>{typed.by === 'minutes' ? `${say`${weight} min`}, ${due}` : due}</>;
   }
   return (
     <>
@@ -148,7 +148,7 @@ function Weight(props: TableProps & { readonly seller: string; readonly name: st
         inputMode="numeric"
         autocomplete="off"
         class="number"
-        aria-label={`Part of ${name}`}
+        aria-label={say`Part of ${name}`}
         aria-invalid={isWrong(props.errors, weightField(seller)) ? 'true' : undefined}
         value={typed.byHand[seller] ?? ''}
         onInput={(event) =>

@@ -5,6 +5,7 @@ import {
   sellerReason,
   shareReason,
 } from '../../../statements/share-words.ts';
+import { say } from '../../say.ts';
 
 /** Why this is fair, in one sentence; seller by seller where somebody asks. */
 export function WhyFair(props: { readonly sheet: ShareSheet; readonly names: ShareNames }) {
@@ -12,10 +13,10 @@ export function WhyFair(props: { readonly sheet: ShareSheet; readonly names: Sha
   const sellers = sheet.input.sellers.filter(({ weight }) => weight > 0);
   return (
     <section class="why-fair" aria-labelledby="why-fair">
-      <h3 id="why-fair">Why this is fair</h3>
+      <h3 id="why-fair">{say`Why this is fair`}</h3>
       <p>{shareReason(sheet, names)}</p>
       <details>
-        <summary>Seller by seller</summary>
+        <summary>{say`Seller by seller`}</summary>
         <ul class="record-list">
           {sellers.map(({ seller, carried }) => (
             <li key={seller}>
@@ -25,7 +26,7 @@ export function WhyFair(props: { readonly sheet: ShareSheet; readonly names: Sha
           ))}
         </ul>
       </details>
-      <p class="soft">Credit counts towards prizes and is never money.</p>
+      <p class="soft">{say`Credit counts towards prizes and is never money.`}</p>
     </section>
   );
 }

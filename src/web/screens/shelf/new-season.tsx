@@ -3,6 +3,7 @@ import { isDay } from '../../../base/day.ts';
 import { Button } from '../../parts/button.tsx';
 import { DayField, TextField } from '../../parts/field.tsx';
 import { ErrorSummary, type FieldError } from '../../parts/notice.tsx';
+import { say } from '../../say.ts';
 
 /** Four questions before an empty season: group, season, currency, first and last day. */
 export interface SeasonAnswers {
@@ -45,19 +46,24 @@ export function NewSeason(props: {
   return (
     <form onSubmit={start} noValidate>
       <ErrorSummary errors={errors} attempt={tries.value} />
-      <TextField label="What is the group called?" {...field('group')} />
-      <TextField label="What is the season called?" hint="Like Spring 2027." {...field('season')} />
+      <TextField label={say`What is the group called?`} {...field('group')} />
       <TextField
-        label="Which currency is the money in?"
-        hint="Its three letters (ISO 4217), like USD, EUR or GBP. It stays for the whole season."
+        label={say`What is the season called?`}
+        hint={say`Like Spring 2027.`}
+        {...field('season')}
+      />
+      <TextField
+        label={say`Which currency is the money in?`}
+        hint={say`Its three letters (ISO 4217), like USD, EUR or GBP. It stays for the whole
+          season.`}
         {...field('currency')}
       />
       <div class="side-by-side">
-        <DayField label="First day" {...field('starts')} />
-        <DayField label="Last day" {...field('ends')} />
+        <DayField label={say`First day`} {...field('starts')} />
+        <DayField label={say`Last day`} {...field('ends')} />
       </div>
       <Button kind="main" submit disabled={props.busy}>
-        Start an empty season
+        {say`Start an empty season`}
       </Button>
     </form>
   );
@@ -65,15 +71,22 @@ export function NewSeason(props: {
 
 function wrongAnswers(typed: SeasonAnswers): FieldError[] {
   const errors: FieldError[] = [];
-  if (typed.group.trim() === '') errors.push({ field: 'group', words: 'Write the group’s name.' });
-  if (typed.season.trim() === '') errors.push({ field: 'season', words: 'Name the season.' });
+  if (typed.group.trim() === '')
+    errors.push({ field: 'group', words: say`Write the group’s name.` });
+  if (typed.season.trim() === '') errors.push({ field: 'season', words: say`Name the season.` });
   if (!/^[A-Za-z]{3}$/.test(typed.currency.trim())) {
-    errors.push({ field: 'currency', words: 'Write the three letters of a currency, like USD.' });
+    errors.push({
+      field: 'currency',
+      words: say`Write the three letters of a currency, like USD.`,
+    });
   }
-  if (!isDay(typed.starts)) errors.push({ field: 'starts', words: 'Choose the first day.' });
-  if (!isDay(typed.ends)) errors.push({ field: 'ends', words: 'Choose the last day.' });
+  if (!isDay(typed.starts)) errors.push({ field: 'starts', words: say`Choose the first day.` });
+  if (!isDay(typed.ends)) errors.push({ field: 'ends', words: say`Choose the last day.` });
   else if (typed.ends < typed.starts) {
-    errors.push({ field: 'ends', words: 'The last day is before the first: choose a later one.' });
+    errors.push({
+      field: 'ends',
+      words: say`The last day is before the first: choose a later one.`,
+    });
   }
   return errors;
 }

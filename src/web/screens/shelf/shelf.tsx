@@ -6,6 +6,7 @@ import { Book, type Machine } from '../../book.ts';
 import type { BookAddress, Connection } from '../../connection.ts';
 import { Button } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
+import { say } from '../../say.ts';
 import { NewSeason, type SeasonAnswers } from './new-season.tsx';
 import { freeAddress } from './season-address.ts';
 
@@ -30,7 +31,7 @@ export function Shelf(props: {
     }
   };
   return (
-    <ShelfPage title={shelf.books.length === 0 ? 'Start a book' : 'Books'}>
+    <ShelfPage title={shelf.books.length === 0 ? say`Start a book` : say`Books`}>
       {trouble.value !== '' && <Notice tone="stop" title={trouble.value} />}
       {shelf.books.length > 0 && (
         <ul class="shelf-books">
@@ -45,20 +46,20 @@ export function Shelf(props: {
       )}
       <div class="shelf-ways">
         <section class="shelf-way shelf-demo">
-          <h2>Look round first</h2>
+          <h2>{say`Look round first`}</h2>
           <p>
-            A whole made-up season of the Wrenfield Young Rowers: 14 sellers, 8 products, 8 stalls,
-            and five things still wrong at the end. Nothing in it is real.
+            {say`A whole made-up season of the Wrenfield Young Rowers: 14 sellers, 8 products, 8
+              stalls, and five things still wrong at the end. Nothing in it is real.`}
           </p>
           <Button
             disabled={busy.value}
             onClick={() => make(freeAddress('wrenfield', 'spring-2027', shelf.books), 'demo')}
           >
-            Try with the made-up season
+            {say`Try with the made-up season`}
           </Button>
         </section>
         <section class="shelf-way">
-          <h2>Start an empty season</h2>
+          <h2>{say`Start an empty season`}</h2>
           <NewSeason
             today={machine.today()}
             busy={busy.value}
@@ -106,7 +107,7 @@ export function ShelfMessage(props: {
       <p>{props.children}</p>
       {props.retry && (
         <Button kind="main" onClick={props.retry}>
-          Try again
+          {say`Try again`}
         </Button>
       )}
     </ShelfPage>

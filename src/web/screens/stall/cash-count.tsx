@@ -1,29 +1,29 @@
 import { denominations, tallied } from '../../../questions/denominations.ts';
-import { moneyText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
 import { AmountField } from '../../parts/amount-field.tsx';
 import { fieldId } from '../../parts/field.tsx';
 import { Money } from '../../parts/figures.tsx';
 import { typedWhole } from '../../parts/typed.ts';
+import { say } from '../../say.ts';
 import type { SettleForm } from './settle-form.ts';
 import { tallies } from './stall-typed.ts';
 
 /** Notes and coins by piece; the sum is worked out, never typed. */
-export function CashCount(props: SettleForm & { readonly cash: number }) {
+export function CashCount(props: SettleForm & { readonly cash: number; readonly legend?: string }) {
   const { currency } = useBook();
   if (!tallies(props.typed, currency)) return <CashSum {...props} />;
   return (
     <fieldset class="field cash-count">
-      <legend>Cash in the box, float included</legend>
+      <legend>{props.legend ?? say`Cash in the box, float included`}</legend>
       <table class="tally">
         <thead>
           <tr>
-            <th scope="col">Note or coin</th>
+            <th scope="col">{say`Note or coin`}</th>
             <th scope="col" class="number">
-              Pieces
+              {say`Pieces`}
             </th>
             <th scope="col" class="number">
-              Sum
+              {say`Sum`}
             </th>
           </tr>
         </thead>
@@ -35,7 +35,7 @@ export function CashCount(props: SettleForm & { readonly cash: number }) {
         <tfoot>
           <tr>
             <th scope="row" colSpan={2}>
-              Counted cash
+              {say`Counted cash`}
             </th>
             <td class="number">
               <Money minor={props.cash} />
@@ -52,7 +52,7 @@ function TallyRow(props: SettleForm & { readonly value: number }) {
   const { typed, value } = props;
   const text = typed.tally[value] ?? '';
   const count = typedWhole(text);
-  const name = moneyText(value, currency);
+  const name = say.money(value, currency);
   const error = props.errorOf(`tally.${value}`);
   return (
     <tr>
@@ -66,7 +66,7 @@ function TallyRow(props: SettleForm & { readonly value: number }) {
           inputMode="numeric"
           autocomplete="off"
           class="number"
-          aria-label={`Pieces of ${name}`}
+          aria-label={say`Pieces of ${name}`}
           aria-invalid={error ? 'true' : undefined}
           value={text}
           onInput={(event) =>
@@ -86,10 +86,10 @@ function TallyRow(props: SettleForm & { readonly value: number }) {
 }
 
 /** A currency whose notes and coins are not known is counted as one sum. */
-function CashSum(props: SettleForm) {
+function CashSum(props: SettleForm & { readonly legend?: string }) {
   return (
     <AmountField
-      label="Cash in the box, float included"
+      label={props.legend ?? say`Cash in the box, float included`}
       name="cash"
       value={props.typed.cash}
       onValue={(cash) => props.onTyped({ ...props.typed, cash })}

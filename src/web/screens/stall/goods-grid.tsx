@@ -5,13 +5,14 @@ import { fieldId } from '../../parts/field.tsx';
 import { Money, Units } from '../../parts/figures.tsx';
 import { StopSale } from '../../parts/stop-sale.tsx';
 import { caseUnits } from '../../parts/typed.ts';
+import { say } from '../../say.ts';
 import type { SettleForm } from './settle-form.ts';
 import type { GoodsPart } from './stall-typed.ts';
 
 const PARTS: readonly (readonly [GoodsPart, string])[] = [
-  ['out', 'Taken out'],
-  ['back', 'Brought back'],
-  ['damaged', 'Damaged'],
+  ['out', say`Taken out`],
+  ['back', say`Brought back`],
+  ['damaged', say`Damaged`],
 ];
 
 /**
@@ -25,13 +26,13 @@ export function GoodsGrid(props: SettleForm & { readonly settlement: StallSettle
   );
   return (
     <fieldset class="goods-grid">
-      <legend class="only-read">Goods of the stall</legend>
+      <legend class="only-read">{say`Goods of the stall`}</legend>
       <div class="goods-row goods-head" aria-hidden="true">
-        <span>Product</span>
+        <span>{say`Product`}</span>
         {PARTS.map(([part, words]) => (
           <span key={part}>{words}</span>
         ))}
-        <span class="number">Sold × price = should have</span>
+        <span class="number">{say`Sold × price = should have`}</span>
       </div>
       {products.map((product) => (
         <ProductRow
@@ -42,7 +43,8 @@ export function GoodsGrid(props: SettleForm & { readonly settlement: StallSettle
         />
       ))}
       <p class="goods-total">
-        <Units units={settlement.sold} word="sold" /> <Money minor={settlement.should} />
+        <Units units={settlement.sold} words={say.count(settlement.sold)`# sold|# sold`} />{' '}
+        <Money minor={settlement.should} />
       </p>
     </fieldset>
   );
@@ -108,7 +110,7 @@ function GoodsCell(
         value={value[which]}
         onInput={(event) => set(which, event.currentTarget.value)}
       />
-      <span aria-hidden="true">{which === 'cases' ? `cases of ${size}` : 'singles'}</span>
+      <span aria-hidden="true">{which === 'cases' ? say`cases of ${size}` : say`singles`}</span>
     </label>
   );
   return (
@@ -116,8 +118,8 @@ function GoodsCell(
       <span class="goods-part" aria-hidden="true">
         {words}
       </span>
-      {size > 1 && part !== 'damaged' && input('cases', `cases of ${size}`)}
-      {input('singles', 'singles')}
+      {size > 1 && part !== 'damaged' && input('cases', say`cases of ${size}`)}
+      {input('singles', say`singles`)}
       {error && <span class="error-text">{error}</span>}
     </span>
   );

@@ -11,6 +11,7 @@ import { DayField } from '../../parts/field.tsx';
 import { HaveAgainstShould } from '../../parts/have-against-should.tsx';
 import { ErrorSummary, Notice } from '../../parts/notice.tsx';
 import { useSaving } from '../../parts/saving.ts';
+import { say } from '../../say.ts';
 import { CashCount } from './cash-count.tsx';
 import { GoodsGrid } from './goods-grid.tsx';
 import { OtherMoney } from './other-money.tsx';
@@ -51,7 +52,7 @@ export function SettleSheet(props: {
     <form class="settle-sheet" onSubmit={save} noValidate>
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
       <DayField
-        label="Day"
+        label={say`Day`}
         name="date"
         value={typed.date}
         onValue={(date) => setTyped({ ...typed, date })}
@@ -60,10 +61,10 @@ export function SettleSheet(props: {
       {close === undefined && <TappedSales stall={stall.stall} />}
       <GoodsGrid {...form} settlement={answer} />
       {answer.moreBackThanOut.length > 0 && (
-        <Notice tone="stop" title="More came back than went out.">
+        <Notice tone="stop" title={say`More came back than went out.`}>
           <p>
-            Count again:{' '}
-            {answer.moreBackThanOut.map((id) => productName(ledger.setup, id)).join(', ')}.
+            {say`Count again:
+              ${answer.moreBackThanOut.map((id) => productName(ledger.setup, id)).join(', ')}.`}
           </p>
         </Notice>
       )}
@@ -79,16 +80,17 @@ export function SettleSheet(props: {
       </div>
       <HaveAgainstShould should={answer.should} have={answer.have} difference={answer.difference} />
       <p class="soft">
-        It is saved even when it does not agree, and stays on the closing list with its difference.
+        {say`It is saved even when it does not agree, and stays on the closing list with its
+          difference.`}
       </p>
       <LateField late={late} error={saving.errorOf('late')} />
       <div class="form-end">
         <Button kind="main" submit disabled={saving.busy}>
-          {close === undefined ? 'Settle the stall' : 'Save the changes'}
+          {close === undefined ? say`Settle the stall` : say`Save the changes`}
         </Button>
         {close !== undefined && (
           <Button quiet onClick={props.onDone}>
-            Leave it as it was
+            {say`Leave it as it was`}
           </Button>
         )}
       </div>

@@ -7,6 +7,7 @@ import { useClosed } from '../../parts/closed-season.tsx';
 import { Money, Units } from '../../parts/figures.tsx';
 import { HaveAgainstShould } from '../../parts/have-against-should.tsx';
 import { type Column, Table } from '../../parts/table.tsx';
+import { say } from '../../say.ts';
 
 type Sold = StallSettlement['products'][number];
 
@@ -25,29 +26,29 @@ export function SettledFacts(props: {
     cell: (sold) => <Units units={of(sold)} plain />,
   });
   const columns: readonly Column<Sold>[] = [
-    { head: 'Product', cell: (sold) => productName(ledger.setup, sold.product) },
-    units('Out', (sold) => sold.out),
-    units('Back', (sold) => sold.back),
-    { ...units('Damaged', (sold) => sold.damaged), wide: true },
-    units('Sold', (sold) => sold.sold),
+    { head: say`Product`, cell: (sold) => productName(ledger.setup, sold.product) },
+    units(say`Out`, (sold) => sold.out),
+    units(say`Back`, (sold) => sold.back),
+    { ...units(say`Damaged`, (sold) => sold.damaged), wide: true },
+    units(say`Sold`, (sold) => sold.sold),
     {
-      head: 'Price',
+      head: say`Price`,
       number: true,
       wide: true,
       cell: (sold) => <Money minor={sold.price} plain />,
     },
-    { head: 'Should have', number: true, cell: (sold) => <Money minor={sold.value} plain /> },
+    { head: say`Should have`, number: true, cell: (sold) => <Money minor={sold.value} plain /> },
   ];
   return (
     <>
       <Table
-        caption="What the stall sold"
+        caption={say`What the stall sold`}
         hideCaption
         rows={answer.products}
         keyOf={(sold) => sold.product}
         columns={columns}
         foot={[
-          'Together',
+          say`Together`,
           '',
           '',
           '',
@@ -59,9 +60,9 @@ export function SettledFacts(props: {
       <HaveAgainstShould should={answer.should} have={answer.have} difference={answer.difference} />
       <MoneyLine close={props.close} />
       <p class="button-row">
-        {!closed && <Button onClick={props.onEdit}>Edit</Button>}
+        {!closed && <Button onClick={props.onEdit}>{say`Edit`}</Button>}
         <a class="button button-plain" href={`/records/${props.close.id}`}>
-          Open the record
+          {say`Open the record`}
         </a>
       </p>
     </>
@@ -69,20 +70,17 @@ export function SettledFacts(props: {
 }
 
 function MoneyLine({ close }: { readonly close: RecordOf<'stall-close'> }) {
+  const { currency } = useBook();
+  const money = (minor: number) => say.money(minor, currency);
   const paidout = close.paidout ?? 0;
   return (
     <p>
-      Cash <Money minor={close.cash} plain />, of it float <Money minor={close.float} plain />,
-      cards <Money minor={close.cards} plain />, cheques <Money minor={close.cheques} plain />
-      {paidout > 0 && (
-        <>
-          , paid out <Money minor={paidout} plain />
-        </>
-      )}
-      .{' '}
+      {say`Cash ${money(close.cash)}, of it float ${money(close.float)}, cards
+        ${money(close.cards)}, cheques ${money(close.cheques)}.`}{' '}
+      {paidout > 0 && `${say`Paid out ${money(paidout)}.`} `}
       {close.counters === undefined
-        ? 'Counted by one person.'
-        : `Counted by ${close.counters.join(' and ')}.`}
+        ? say`Counted by one person.`
+        : say`Counted by ${say.list(close.counters)}.`}
       {close.note && ` ${close.note}`}
     </p>
   );

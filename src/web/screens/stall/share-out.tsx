@@ -1,6 +1,7 @@
 import type { StallStanding } from '../../../questions/stall-settlement.ts';
 import { useBook } from '../../book.ts';
 import { StateMark } from '../../parts/state-mark.tsx';
+import { say } from '../../say.ts';
 import { EarlierShareOuts } from '../share/earlier-share-outs.tsx';
 import { LiftLink } from '../share/lift-link.tsx';
 import { ShareSheet } from '../share/share-sheet.tsx';
@@ -13,7 +14,7 @@ export function ShareOut({ standing }: { readonly standing: StallStanding }) {
   const open = Object.keys(notShared).length > 0;
   return (
     <section aria-labelledby="share-out">
-      <h2 id="share-out">Share-out</h2>
+      <h2 id="share-out">{say`Share-out`}</h2>
       <EarlierShareOuts ids={shareouts.map(({ id }) => id)} />
       {open ? (
         <>
@@ -26,7 +27,7 @@ export function ShareOut({ standing }: { readonly standing: StallStanding }) {
         </>
       ) : (
         <p>
-          <StateMark mark="done" word="0 units not yet shared" />
+          <StateMark mark="done" word={say`0 units not yet shared`} />
         </p>
       )}
     </section>

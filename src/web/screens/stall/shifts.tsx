@@ -11,6 +11,7 @@ import { ErrorSummary, type FieldError } from '../../parts/notice.tsx';
 import { SellerPicker } from '../../parts/pickers.tsx';
 import { useSaving } from '../../parts/saving.ts';
 import { useFocusBack } from '../../parts/use-focus-back.ts';
+import { say } from '../../say.ts';
 import { contentOf } from '../../undo.ts';
 
 interface ShiftTyped {
@@ -24,23 +25,23 @@ export function Shifts({ stall }: { readonly stall: RecordOf<'stall'> }) {
   const { ledger } = useBook();
   const closed = useClosed();
   const [editing, setEditing] = useState(false);
-  const words = stall.shifts.length === 0 ? 'Add shifts' : 'Edit shifts';
+  const words = stall.shifts.length === 0 ? say`Add shifts` : say`Edit shifts`;
   const within = useFocusBack<HTMLElement>(editing ? words : undefined);
   return (
     <section aria-labelledby="shifts" ref={within}>
-      <h2 id="shifts">Shifts</h2>
+      <h2 id="shifts">{say`Shifts`}</h2>
       {editing ? (
         <ShiftsForm stall={stall} onDone={() => setEditing(false)} />
       ) : (
         <>
-          {stall.shifts.length === 0 && <p class="none">Nobody is down for this stall yet.</p>}
+          {stall.shifts.length === 0 && (
+            <p class="none">{say`Nobody is down for this stall yet.`}</p>
+          )}
           <ul class="shift-list">
             {stall.shifts.map((shift) => (
               <li key={`${shift.seller} ${shift.from}`}>
                 {sellerName(ledger.setup, shift.seller)}{' '}
-                <span class="soft">
-                  {clockText(shift.from)} to {clockText(shift.to)}
-                </span>
+                <span class="soft">{say`${clockText(shift.from)} to ${clockText(shift.to)}`}</span>
               </li>
             ))}
           </ul>
@@ -79,24 +80,28 @@ function ShiftsForm(props: { readonly stall: RecordOf<'stall'>; readonly onDone:
       {rows.map((row, place) => (
         <div class="shift-row" key={`shift-${place + 1}`}>
           <SellerPicker
-            label={`Seller ${place + 1}`}
+            label={say`Seller ${place + 1}`}
             name={`shift.${place}`}
             value={row.seller}
             onValue={(seller) => set(place, { ...row, seller })}
             error={saving.errorOf(`shift.${place}`)}
-            none="Nobody"
+            none={say`Nobody`}
           />
-          <Clock label="From" value={row.from} onValue={(from) => set(place, { ...row, from })} />
-          <Clock label="To" value={row.to} onValue={(to) => set(place, { ...row, to })} />
+          <Clock
+            label={say`From`}
+            value={row.from}
+            onValue={(from) => set(place, { ...row, from })}
+          />
+          <Clock label={say`To`} value={row.to} onValue={(to) => set(place, { ...row, to })} />
         </div>
       ))}
-      <Button onClick={() => setRows([...rows, next])}>Another shift</Button>
+      <Button onClick={() => setRows([...rows, next])}>{say`Another shift`}</Button>
       <div class="form-end">
         <Button kind="main" submit disabled={saving.busy}>
-          Save the shifts
+          {say`Save the shifts`}
         </Button>
         <Button quiet onClick={props.onDone}>
-          Leave them as they were
+          {say`Leave them as they were`}
         </Button>
       </div>
     </form>
@@ -131,7 +136,7 @@ function checkedShifts(stall: RecordOf<'stall'>, rows: readonly ShiftTyped[]) {
     if (row.from === '' || row.to === '' || row.to <= row.from) {
       errors.push({
         field: `shift.${place}`,
-        words: `Seller ${place + 1}: the shift ends before it starts. Write both times.`,
+        words: say`Seller ${place + 1}: the shift ends before it starts. Write both times.`,
       });
     }
   });

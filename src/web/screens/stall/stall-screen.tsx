@@ -1,3 +1,5 @@
+import { link } from '../../parts/link.tsx';
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import './stall.css';
 import { useState } from 'preact/hooks';
@@ -26,9 +28,10 @@ export function StallScreen({ params }: ScreenProps) {
   );
   if (standing === undefined) {
     return (
-      <Page title="Stall" above={<a href="/stalls">Stalls</a>}>
+      <Page title={say`Stall`} above={<a href="/stalls">{say`Stalls`}</a>}>
         <p>
-          There is no such stall in this book. Plan it in <a href="/set-up/stalls">set-up</a>.
+          {say.pieces`There is no such stall in this book. Plan it in
+            ${link('/set-up/stalls', say`set-up`)}.`}
         </p>
       </Page>
     );
@@ -40,30 +43,35 @@ function Stall({ standing }: { readonly standing: StallStanding }) {
   const { ledger } = useBook();
   const { stall, state, closes, shareouts } = standing;
   const [editing, setEditing] = useState(false);
-  const within = useFocusBack<HTMLElement>(editing ? 'Edit' : undefined);
+  const within = useFocusBack<HTMLElement>(editing ? say`Edit` : undefined);
   const { mark, word } = stallStates[state];
   const close = closes.at(-1);
   return (
     <Page
       title={hostName(ledger.setup, stall.host)}
-      above={<a href="/stalls">Stalls</a>}
+      above={<a href="/stalls">{say`Stalls`}</a>}
       lead={
         <>
           {stallTimeText(stall.starts, stall.ends)} · <StateMark mark={mark} word={word} />
         </>
       }
-      actions={<PaperLinks paper="count-sheet" words="Count sheet" />}
+      actions={<PaperLinks paper="count-sheet" words={say`Count sheet`} />}
     >
       <p class="caution">
-        Local rules first: two adults at all times, children clear of traffic, shade and water in
-        heat, lift cases with two, cash with adults only and never in sight.
+        {say`Local rules first: two adults at all times, children clear of traffic, shade and water
+          in heat, lift cases with two, cash with adults only and never in sight.`}
       </p>
       <Shifts stall={stall} />
       <section aria-labelledby="settle" ref={within}>
-        <h2 id="settle">{close === undefined ? 'Settle the stall' : 'Settled'}</h2>
+        <h2 id="settle">{close === undefined ? say`Settle the stall` : say`Settled`}</h2>
         {closes.length > 1 && (
-          <Notice tone="stop" title={`This stall was settled ${closes.length} times.`}>
-            <p>Open both records, compare them, and remove the one that is not right.</p>
+          <Notice
+            tone="stop"
+            title={say.count(
+              closes.length,
+            )`This stall was settled # time.|This stall was settled # times.`}
+          >
+            <p>{say`Open both records, compare them, and remove the one that is not right.`}</p>
           </Notice>
         )}
         {closes.map((one) => (

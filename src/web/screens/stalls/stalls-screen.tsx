@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import { type StallStanding, stallStandings } from '../../../questions/stall-settlement.ts';
 import { hostName } from '../../../statements/account-name.ts';
@@ -66,7 +67,12 @@ function StallRow({ standing }: { readonly standing: StallStanding }) {
         {closes.map((close) => (
           <ClosedDifference key={close.id} close={close} />
         ))}
-        {state === 'not-shared' && <Units units={notSharedUnits} word="units not yet shared" />}
+        {state === 'not-shared' && (
+          <Units
+            units={notSharedUnits}
+            words={say.count(notSharedUnits)`# unit not yet shared|# units not yet shared`}
+          />
+        )}
       </span>
       <span class="task-state">
         <StateMark mark={mark} word={word} />
