@@ -1,6 +1,8 @@
+import { byText } from '../../base/order.ts';
 import { sum } from '../../base/sum.ts';
 import { Ledger } from '../../ledger/ledger.ts';
 import { type BankEntry, bankEntries } from './bank-entries.ts';
+import type { BankError } from './bank-errors.ts';
 
 /** The bank account on a day, from what was accepted: no file is needed. */
 export interface AsReconciled {
@@ -13,21 +15,28 @@ export interface AsReconciled {
   readonly notAtBank: readonly BankEntry[];
   /** At the bank by the day, and dated later in the book. */
   readonly notInBook: readonly BankEntry[];
+  /** Lines up to the day that the bank itself got wrong, and those that took them back. */
+  readonly bankErrors: readonly BankError[];
 }
 
 /**
  * The finished reconciliation of a day. `bookBalance` less what is not yet at the bank, plus what
- * the bank had before the book, is `bankBalance`.
+ * the bank had before the book, plus its own errors, is `bankBalance`.
  */
 export function asReconciled(ledger: Ledger, date: string): AsReconciled {
   const entries = bankEntries(ledger);
+  const errors = ledger.setup.season?.bankErrors ?? [];
+  const bankErrors = errors
+    .filter((each) => each.date <= date)
+    .toSorted((a, b) => byText(a.date, b.date));
   const isCleared = ({ cleared }: BankEntry) => cleared !== undefined && cleared.date <= date;
   return {
     date,
     bookBalance: ledger.asOf(date).moneyOf('bank'),
-    bankBalance: sum(entries.filter(isCleared).map(({ cents }) => cents)),
+    bankBalance: sum([...entries.filter(isCleared), ...bankErrors].map(({ cents }) => cents)),
     notAtBank: entries.filter((entry) => entry.date <= date && !isCleared(entry)),
     notInBook: entries.filter((entry) => entry.date > date && isCleared(entry)),
+    bankErrors,
   };
 }
 

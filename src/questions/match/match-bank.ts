@@ -3,6 +3,7 @@ import { byText } from '../../base/order.ts';
 import { sum } from '../../base/sum.ts';
 import type { Ledger } from '../../ledger/ledger.ts';
 import { type BankEntry, bankEntries } from './bank-entries.ts';
+import { linesInError } from './bank-errors.ts';
 import { BankMatching, type Match, type MatchChoice } from './bank-matching.ts';
 import { type BankDiffers, nearMisses } from './bank-near-misses.ts';
 import { DAYS_AFTER, type LineToMatch } from './bank-window.ts';
@@ -23,6 +24,8 @@ export interface BankMatch {
   readonly differ: readonly BankDiffers[];
   /** Lines that the bank sent twice (the same name, day and amount): they are no money. */
   readonly repeated: readonly number[];
+  /** Lines that are marked as the bank's own errors; they are not among what is unmatched. */
+  readonly bankErrors: readonly number[];
   /** Pairs of unmatched lines that take each other back. */
   readonly mirrored: readonly (readonly [number, number])[];
   /** Minor units on the account by the book, and by the bank after its last line. */
@@ -32,6 +35,8 @@ export interface BankMatch {
   readonly outstanding: number;
   /** What unmatched lines come to: at the bank and not in the book. */
   readonly notInBook: number;
+  /** What the bank's own errors come to. */
+  readonly wrongAtBank: number;
 }
 
 /**
@@ -41,7 +46,9 @@ export interface BankMatch {
 export function matchBank(ledger: Ledger, statement: StatementToMatch): BankMatch {
   const { lines } = statement;
   const repeats = repeatedLines(lines);
-  const fresh = lines.filter((line) => !repeats.has(line));
+  const once = lines.filter((line) => !repeats.has(line));
+  const wrong = linesInError(ledger, once);
+  const fresh = once.filter((line) => !wrong.has(line));
   const opening = openingOf(statement);
   const first = fresh.map(({ date }) => date).toSorted(byText)[0];
   const entries = entriesFor(bankEntries(ledger), first, opening);
@@ -60,11 +67,13 @@ export function matchBank(ledger: Ledger, statement: StatementToMatch): BankMatc
     choices: matching.choices,
     differ: nearMisses(openLines, openEntries),
     repeated: [...repeats].map(({ line }) => line),
+    bankErrors: [...wrong].map(({ line }) => line),
     mirrored: mirroredLines(openLines),
     bookBalance: ledger.balances.moneyOf('bank'),
-    bankBalance: statement.closing ?? (opening ?? 0) + sum(fresh.map(({ cents }) => cents)),
+    bankBalance: statement.closing ?? (opening ?? 0) + sum(once.map(({ cents }) => cents)),
     outstanding: sum(openEntries.map(({ cents }) => cents)),
     notInBook: sum(openLines.map(({ cents }) => cents)),
+    wrongAtBank: sum([...wrong].map(({ cents }) => cents)),
   };
 }
 

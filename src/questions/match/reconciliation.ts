@@ -30,18 +30,19 @@ export interface Reconciliation {
  * bank has and records that it shows otherwise go to the book; records that it does not show yet,
  * and lines that are its own errors, go to the bank.
  *
- * @param bankErrors lines that the bank has to take back
+ * @param bankErrors lines that the bank has to take back; without it, those that are marked
  */
 export function reconciliation(
   ledger: Ledger,
   match: BankMatch,
   lines: readonly { readonly line: number; readonly cents: number }[],
-  bankErrors: ReadonlySet<number> = new Set(),
+  bankErrors: ReadonlySet<number> = new Set(match.bankErrors),
 ): Reconciliation {
   const differing = new Map(match.differ.map((each) => [each.line, each]));
   const repeated = new Set(match.repeated);
   const open = lines.filter(
-    ({ line }) => match.unmatchedLines.includes(line) && !repeated.has(line),
+    ({ line }) =>
+      (bankErrors.has(line) || match.unmatchedLines.includes(line)) && !repeated.has(line),
   );
   const toBook = open
     .filter(({ line }) => !bankErrors.has(line))

@@ -1,6 +1,12 @@
 import Type from 'typebox';
 import { common, Day, Minor, Reason, ShortId, Text } from '../fields.ts';
 
+const SignedMinor = Type.Integer({
+  minimum: -Number.MAX_SAFE_INTEGER,
+  maximum: Number.MAX_SAFE_INTEGER,
+  wanted: 'whole minor units, with a minus where money went out',
+});
+
 const BankingDays = Type.Integer({
   minimum: 0,
   maximum: 60,
@@ -56,6 +62,17 @@ export const Season = Type.Object({
       chequeDays: Type.Optional(BankingDays),
       cardDays: Type.Optional(BankingDays),
     }),
+  ),
+  /** Lines of the bank's statement that the bank itself got wrong, and those that take them back. */
+  bankErrors: Type.Optional(
+    Type.Array(
+      Type.Object({
+        date: Day,
+        cents: SignedMinor,
+        text: Type.Optional(Text),
+        reference: Type.Optional(Text),
+      }),
+    ),
   ),
   closed: Type.Optional(
     Type.Object({ date: Day, second: Type.Optional(Text), reason: Type.Optional(Reason) }),
