@@ -3,6 +3,8 @@ import { useEffect, useRef } from 'preact/hooks';
 import { useBook } from './book.ts';
 import { Shortcuts } from './line/line-entry.tsx';
 import { address } from './navigation.ts';
+import { ClosedLine } from './parts/closed-line.tsx';
+import { FaultNotice, GoneWrong } from './parts/gone-wrong.tsx';
 import { link } from './parts/link.tsx';
 import { Notice } from './parts/notice.tsx';
 import { Page } from './parts/page.tsx';
@@ -37,6 +39,7 @@ export function Frame(props: { readonly damage: readonly string[]; readonly onSh
         <Pages />
       </header>
       <PhoneLine />
+      <ClosedLine />
       <div class="at-hand">
         <Verbs />
         <Shortcuts />
@@ -52,6 +55,7 @@ export function Frame(props: { readonly damage: readonly string[]; readonly onSh
             <p>{say`Stop here and restore the newest backup with ./cratebook restore.`}</p>
           </Notice>
         )}
+        <FaultNotice />
         <Current />
       </main>
     </div>
@@ -166,7 +170,7 @@ function Current() {
     if (!first.current) focusTitle();
     first.current = false;
   }, [shownPath]);
-  if (now === undefined) return null;
+  if (now === undefined) return <p class="loading">{say`Opening the page…`}</p>;
   if (now === 'missing') {
     return (
       <Page title={say`There is no page here`}>
@@ -189,7 +193,11 @@ function Current() {
       </Page>
     );
   }
-  return <now.screen key={now.path} params={now.params} search={search} />;
+  return (
+    <GoneWrong key={now.path}>
+      <now.screen params={now.params} search={search} />
+    </GoneWrong>
+  );
 }
 
 function focusTitle(): void {

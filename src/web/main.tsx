@@ -4,18 +4,27 @@ import { App } from './app.tsx';
 import { httpConnection } from './connection.ts';
 import { watchAddress } from './navigation.ts';
 import { keepAppOffline } from './offline/keep-app-offline.ts';
+import { GoneWrong, watchFaults } from './parts/gone-wrong.tsx';
 import { thisDevice } from './this-device.ts';
 import './styles/palette.css';
 import './styles/base.css';
 import './styles/frame.css';
 import './styles/parts.css';
 import './styles/screens.css';
+import './styles/forced-colors.css';
 import './styles/print.css';
 
 /** Starts the app in the browser: the one place that hands it its device and its connection. */
 const root = document.getElementById('app');
 assert(root !== null, 'index.html has the element that the app is drawn into');
 watchAddress();
+watchFaults();
 const machine = await thisDevice();
-render(<App connection={httpConnection(fetch.bind(globalThis))} machine={machine} />, root);
+const connection = httpConnection(fetch.bind(globalThis));
+render(
+  <GoneWrong>
+    <App connection={connection} machine={machine} />
+  </GoneWrong>,
+  root,
+);
 void keepAppOffline();

@@ -6,6 +6,7 @@ import { useBook } from '../../book.ts';
 import { Page } from '../../parts/page.tsx';
 import type { ScreenProps } from '../../routes.ts';
 import { Attention } from './attention.tsx';
+import { FirstStepsList } from './first-steps.tsx';
 import { PlaceList } from './place-list.tsx';
 import { PlaceRoll } from './place-roll.tsx';
 import { Proof } from './proof.tsx';
@@ -25,6 +26,7 @@ export function BoardScreen({ params, search }: ScreenProps) {
       layout={chosen === undefined ? 'board' : 'board board-place'}
       above={chosen !== undefined && <a href="/">{say`Places`}</a>}
     >
+      {chosen === undefined && <FirstStepsList />}
       <Proof places={board} />
       <div class="board-columns">
         <PlaceList places={board.places} chosen={chosen} />

@@ -68,7 +68,7 @@ export function PlaceRoll(props: { readonly place: PlaceId; readonly show: strin
   );
 }
 
-const stockPicture = async () => (await import('./stock-picture.tsx')).StockPicture;
+const stockPicture = async () => (await import('../pictures/stock-picture.tsx')).StockPicture;
 const moneyPicture = async () => (await import('../match/money-picture.tsx')).MoneyPicture;
 
 /** Places whose figure somebody can see elsewhere: on a shelf, in a box, on a statement. */

@@ -4,7 +4,7 @@ import { proofPartName } from '../../../statements/place-words.ts';
 import { useBook } from '../../book.ts';
 import { Later } from '../../parts/later.tsx';
 
-const proofTables = async () => (await import('./proof-tables.tsx')).ProofTables;
+const proofTables = async () => (await import('../pictures/proof-tables.tsx')).ProofTables;
 
 /**
  * The top line proves the total: units in are units accounted for, and what the group owes or
