@@ -16,6 +16,7 @@ export interface PricedOption {
 }
 
 export interface PricedProblem {
+  /** In each group by rising cost; those that count come after those that do not. */
   readonly groups: readonly (readonly PricedOption[])[];
   readonly capacity: number;
   /** The least number of chosen options that count; it can be reached within the capacity. */
@@ -54,7 +55,11 @@ export function optionPrices(problem: PricedProblem): Prices {
   return { price: best.point.price, bonus: best.at };
 }
 
-/** All options one after the other, for the loops that go through them again and again. */
+/**
+ * The options that are best in their group at some prices, one after the other, for the loops that
+ * go through them again and again: the corners of the upper hull of gain over cost, of those that
+ * count and of the others.
+ */
 interface FlatOptions {
   readonly cost: Float64Array;
   readonly gain: Float64Array;
@@ -66,24 +71,42 @@ interface FlatOptions {
 }
 
 function flatOptions({ groups, capacity, count: wanted }: PricedProblem): FlatOptions {
-  const size = groups.reduce((sum, group) => sum + group.length, 0);
-  const flat = {
-    cost: new Float64Array(size),
-    gain: new Float64Array(size),
-    count: new Float64Array(size),
-    ends: new Int32Array(groups.length),
-  };
-  let at = 0;
-  for (const [place, group] of groups.entries()) {
-    for (const { cost, gain, count } of group) {
-      flat.cost[at] = cost;
-      flat.gain[at] = gain;
-      flat.count[at] = count;
-      at += 1;
+  const size = groups.reduce((all, group) => all + group.length, 0);
+  const cost = new Float64Array(size);
+  const gain = new Float64Array(size);
+  const count = new Float64Array(size);
+  const ends = new Int32Array(groups.length);
+  let end = 0;
+  let place = 0;
+  for (const group of groups) {
+    let hull = end;
+    let counted = 0;
+    for (const option of group) {
+      if (option.count !== counted) hull = end;
+      counted = option.count;
+      while (end - hull >= 2 && isUnderLine(cost, gain, end, option)) end -= 1;
+      cost[end] = option.cost;
+      gain[end] = option.gain;
+      count[end] = option.count;
+      end += 1;
     }
-    flat.ends[place] = at;
+    ends[place] = end;
+    place += 1;
   }
-  return { ...flat, capacity, wanted };
+  const cut = (all: Float64Array) => all.subarray(0, end);
+  return { cost: cut(cost), gain: cut(gain), count: cut(count), ends, capacity, wanted };
+}
+
+/** True where the last of the corners before an end lies on or under the line to the option. */
+function isUnderLine(
+  cost: Float64Array,
+  gain: Float64Array,
+  end: number,
+  option: PricedOption,
+): boolean {
+  const [cost0 = 0, cost1 = 0] = [cost[end - 2], cost[end - 1]];
+  const [gain0 = 0, gain1 = 0] = [gain[end - 2], gain[end - 1]];
+  return (gain1 - gain0) * (option.cost - cost1) <= (option.gain - gain1) * (cost1 - cost0);
 }
 
 /** A price at which no option is worth its cost. */
@@ -109,20 +132,28 @@ function clamped(part: number): number {
 export interface Bound {
   /** No answer gains more. */
   readonly bound: number;
-  /** By group and option: how much lower the bound is once that option is taken. */
-  readonly losses: readonly (readonly number[])[];
+  /** How much lower the bound is once an option is taken: of all groups, one after the other. */
+  readonly losses: Float64Array;
   /** How far rounding may have moved the bound. */
   readonly blur: number;
 }
 
 export function boundAt(problem: PricedProblem, { price, bonus }: Prices): Bound {
   let bound = price * problem.capacity - bonus * problem.count;
-  const losses = problem.groups.map((group) => {
-    const values = group.map((option) => option.gain + bonus * option.count - price * option.cost);
-    const best = Math.max(...values);
+  const losses = new Float64Array(problem.groups.reduce((all, group) => all + group.length, 0));
+  let start = 0;
+  for (const group of problem.groups) {
+    let best = Number.NEGATIVE_INFINITY;
+    let at = start;
+    for (const { cost, gain, count } of group) {
+      const worth = gain + bonus * count - price * cost;
+      if (worth > best) best = worth;
+      losses[at] = worth;
+      at += 1;
+    }
     bound += best;
-    return values.map((value) => best - value);
-  });
+    for (; start < at; start += 1) losses[start] = best - (losses[start] ?? 0);
+  }
   const largest = price * problem.capacity + bonus * problem.groups.length + Math.abs(bound);
   return { bound, losses, blur: NEAR + ROUNDING * largest };
 }

@@ -137,7 +137,7 @@ class Raising {
    */
   private bestFrom(ground: OnFloor) {
     const { bound, losses, blur } = boundAt(this.knapsack(ground), this.prices);
-    const sorted = Float64Array.from(losses.flat()).sort();
+    const sorted = losses.toSorted();
     let spare = sorted[Math.floor(FIRST_LOOK * this.order.length)] ?? Number.POSITIVE_INFINITY;
     for (;;) {
       const groups = cheapOptions(ground.groups, losses, spare + blur);
@@ -339,13 +339,21 @@ function nearestGoals({ members, pool }: ToRaise): number {
   return reached;
 }
 
-/** The options that lose no more than what is to spare. */
+/** The options that lose no more than what is to spare; `losses` are of all groups in a row. */
 function cheapOptions(
   groups: readonly (readonly PricedOption[])[],
-  losses: readonly (readonly number[])[],
+  losses: Float64Array,
   spare: number,
 ): PricedOption[][] {
-  return groups.map((group, at) => group.filter((_, place) => (losses[at]?.[place] ?? 0) <= spare));
+  let at = 0;
+  return groups.map((group) => {
+    const cheap: PricedOption[] = [];
+    for (const option of group) {
+      if ((losses[at] ?? 0) <= spare) cheap.push(option);
+      at += 1;
+    }
+    return cheap;
+  });
 }
 
 /** How many options a member has at the first look, on average. */
