@@ -65,6 +65,14 @@ const routes: readonly Route[] = [
     load: async () => (await import('./screens/stall/sell-screen.tsx')).SellScreen,
   },
   {
+    path: '/stalls/:stall/sheet',
+    load: async () => (await import('./screens/stall/sheet-screen.tsx')).SheetScreen,
+  },
+  {
+    path: '/stalls/:stall/sheet/:part',
+    load: async () => (await import('./screens/stall/sheet-part-screen.tsx')).SheetPartScreen,
+  },
+  {
     path: '/pools/:pool',
     load: async () => (await import('./screens/share/pool-screen.tsx')).PoolScreen,
   },

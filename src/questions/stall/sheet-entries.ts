@@ -26,6 +26,7 @@ export function sheetEntries(
     for (const entry of record.sheet.entries) known.add(entry.id);
     if (ledger.standing.counts(record)) entries.push(...record.sheet.entries);
   }
-  const onlyHere = here.filter(({ id }) => !known.has(id));
+  const once = new Map(here.map((entry) => [entry.id, entry]));
+  const onlyHere = [...once.values()].filter(({ id }) => !known.has(id));
   return { entries: [...entries, ...onlyHere], onlyHere };
 }

@@ -4,7 +4,7 @@ import { denominations } from '../denominations.ts';
 /** What a buyer may hand over for a sum, and the change of it. Minor units throughout. */
 
 /** Amounts beside the exact one that are offered to tap: more could not be told apart in a hurry. */
-const OFFERS_MAX = 4;
+const OFFERS_MAX = 5;
 
 /**
  * Amounts that a buyer is likely to hand over, the exact sum first, then upwards: the next full

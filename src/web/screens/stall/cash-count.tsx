@@ -15,7 +15,7 @@ export function CashCount(props: SettleForm & { readonly cash: number; readonly 
   return (
     <fieldset class="field cash-count">
       <legend>{props.legend ?? say`Cash in the box, float included`}</legend>
-      <table class="tally">
+      <table class="cash-tally">
         <thead>
           <tr>
             <th scope="col">{say`Note or coin`}</th>

@@ -36,7 +36,7 @@ function Selling({ stall }: { readonly stall: RecordOf<'stall'> }) {
     <Page
       title={say`Sales at ${hostName(ledger.setup, stall.host)}`}
       above={<a href={`/stalls/${stall.stall}`}>{say`The stall`}</a>}
-      lead={say`${stallTimeText(stall.starts, stall.ends)}. One tap is one unit sold.`}
+      lead={say`${stallTimeText(stall.starts, stall.ends, say)}. One tap is one unit sold.`}
     >
       {open.isFull && <NoRoom />}
       <div class="sell-products">

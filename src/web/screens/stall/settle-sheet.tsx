@@ -13,24 +13,28 @@ import { ErrorSummary, Notice } from '../../parts/notice.tsx';
 import { useSaving } from '../../parts/saving.ts';
 import { say } from '../../say.ts';
 import { CashCount } from './cash-count.tsx';
+import { countedToType } from './counted-to-type.ts';
+import { FromSheet } from './from-sheet.tsx';
 import { GoodsGrid } from './goods-grid.tsx';
 import { OtherMoney } from './other-money.tsx';
 import { emptyStall, readStall, stallCloseDraft, stallToType } from './stall-typed.ts';
-import { TappedSales } from './tapped-sales.tsx';
+import type { OpenSheet } from './use-sheet.ts';
 
 /** One sheet: goods out, back and damaged, the money counted, and whether the two agree. */
 export function SettleSheet(props: {
   readonly stall: RecordOf<'stall'>;
   /** The record that is edited; undefined for the first settling. */
   readonly close: RecordOf<'stall-close'> | undefined;
+  /** What the stall's phones wrote: their counts fill the first settling in. */
+  readonly open: OpenSheet;
   readonly onDone: () => void;
 }) {
   const { ledger, currency } = useBook();
-  const { stall, close } = props;
+  const { stall, close, open } = props;
+  const counted = () =>
+    countedToType(open.sheet, stall, ledger, currency) ?? emptyStall(stall.starts.slice(0, 10));
   const [typed, setTyped] = useState(() =>
-    close === undefined
-      ? emptyStall(stall.starts.slice(0, 10))
-      : stallToType(close, ledger, currency),
+    close === undefined ? counted() : stallToType(close, ledger, currency),
   );
   const saving = useSaving();
   const late = useLate();
@@ -58,7 +62,9 @@ export function SettleSheet(props: {
         onValue={(date) => setTyped({ ...typed, date })}
         error={saving.errorOf('date')}
       />
-      {close === undefined && <TappedSales stall={stall.stall} />}
+      {close === undefined && (
+        <FromSheet stall={stall.stall} open={open} onFill={() => setTyped(counted())} />
+      )}
       <GoodsGrid {...form} settlement={answer} />
       {answer.moreBackThanOut.length > 0 && (
         <Notice tone="stop" title={say`More came back than went out.`}>

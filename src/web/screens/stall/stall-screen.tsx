@@ -19,6 +19,8 @@ import { SettleSheet } from './settle-sheet.tsx';
 import { SettledFacts } from './settled-facts.tsx';
 import { ShareOut } from './share-out.tsx';
 import { Shifts } from './shifts.tsx';
+import { StallSteps } from './stall-steps.tsx';
+import { useSheet } from './use-sheet.ts';
 
 /** One stall: who is on it, what it took and brought back, its money, and its share-out. */
 export function StallScreen({ params }: ScreenProps) {
@@ -46,22 +48,29 @@ function Stall({ standing }: { readonly standing: StallStanding }) {
   const within = useFocusBack<HTMLElement>(editing ? say`Edit` : undefined);
   const { mark, word } = stallStates[state];
   const close = closes.at(-1);
+  const open = useSheet(stall);
   return (
     <Page
       title={hostName(ledger.setup, stall.host)}
       above={<a href="/stalls">{say`Stalls`}</a>}
       lead={
         <>
-          {stallTimeText(stall.starts, stall.ends)} · <StateMark mark={mark} word={word} />
+          {stallTimeText(stall.starts, stall.ends, say)} · <StateMark mark={mark} word={word} />
         </>
       }
-      actions={<PaperLinks paper="count-sheet" words={say`Count sheet`} />}
+      actions={<PaperLinks paper="stall-sheet" about={stall.stall} words={say`Stall sheet`} />}
     >
       <p class="caution">
         {say`Local rules first: two adults at all times, children clear of traffic, shade and water
           in heat, lift cases with two, cash with adults only and never in sight.`}
       </p>
       <Shifts stall={stall} />
+      {close === undefined && (
+        <section aria-labelledby="at-the-stall">
+          <h2 id="at-the-stall">{say`At the stall`}</h2>
+          <StallSteps stall={stall} open={open} />
+        </section>
+      )}
       <section aria-labelledby="settle" ref={within}>
         <h2 id="settle">{close === undefined ? say`Settle the stall` : say`Settled`}</h2>
         {closes.length > 1 && (
@@ -82,8 +91,8 @@ function Stall({ standing }: { readonly standing: StallStanding }) {
         {close !== undefined && !editing && (
           <SettledFacts close={close} onEdit={() => setEditing(true)} />
         )}
-        {(close === undefined || editing) && (
-          <SettleSheet stall={stall} close={close} onDone={() => setEditing(false)} />
+        {(close === undefined || editing) && open.isRead && (
+          <SettleSheet stall={stall} close={close} open={open} onDone={() => setEditing(false)} />
         )}
       </section>
       {(close !== undefined || shareouts.length > 0) && <ShareOut standing={standing} />}

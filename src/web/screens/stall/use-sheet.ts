@@ -1,0 +1,104 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { sheetEntries } from '../../../questions/stall/sheet-entries.ts';
+import { type StallSheet, stallSheet } from '../../../questions/stall/stall-sheet.ts';
+import type { RecordOf } from '../../../records/record.ts';
+import type { StallEntry } from '../../../records/stall-entry.ts';
+import { stallLog } from '../../../storage/indexeddb/stall-log.ts';
+import { useBook } from '../../book.ts';
+
+const STORE = 'cratebook-stalls';
+/** Lines in one record: a busy day of one phone stays far below what a request may carry. */
+const LINES_MAX = 1000;
+
+export type EntryParts = Omit<StallEntry, 'id' | 'at' | 'what'>;
+
+/** The sheet of a stall on this phone: what all its phones wrote, and the way to write a line. */
+export interface OpenSheet {
+  /** False until what this phone keeps has been read: a moment. */
+  readonly isRead: boolean;
+  readonly sheet: StallSheet;
+  /** Lines that only this phone has. */
+  readonly onlyHere: readonly StallEntry[];
+  /** Lines that this phone could not keep, or has not kept yet. */
+  readonly notKept: number;
+  readonly isFull: boolean;
+  /**
+   * Keeps a line on this phone. Where there is no room, a sale counts while the page is open; a
+   * count stays in its form.
+   */
+  write(what: StallEntry['what'], parts?: EntryParts): Promise<Written>;
+  /** Puts lines that only this phone has into the book, from where the others get them. */
+  handIn(more?: readonly StallEntry[]): Promise<string | undefined>;
+}
+
+export interface Written {
+  readonly entry: StallEntry;
+  readonly isKept: boolean;
+}
+
+const TAPS: ReadonlySet<StallEntry['what']> = new Set(['sold', 'paid', 'undo']);
+
+export function useSheet(stall: RecordOf<'stall'>): OpenSheet {
+  const book = useBook();
+  const { address, ledger } = book;
+  const log = useMemo(() => stallLog(STORE, address, stall.stall), [address, stall.stall]);
+  const [here, setHere] = useState<readonly StallEntry[] | undefined>(undefined);
+  const [kept, setKept] = useState({ notKept: 0, isFull: false });
+  useEffect(() => {
+    const read = () =>
+      void log.read().then((lines) => setHere((now) => [...lines, ...(now ?? [])]));
+    read();
+    // Another window of this phone may have written meanwhile.
+    const again = () => document.visibilityState === 'visible' && read();
+    document.addEventListener('visibilitychange', again);
+    return () => document.removeEventListener('visibilitychange', again);
+  }, [log]);
+  const version = book.version.value;
+  // The whole book is looked through only where it or this phone's lines have changed.
+  const { entries, onlyHere } = useMemo(
+    () => sheetEntries(ledger, stall.stall, here ?? []),
+    [ledger, version, stall.stall, here],
+  );
+  const sheet = useMemo(() => stallSheet(entries), [entries]);
+  return {
+    isRead: here !== undefined,
+    sheet,
+    onlyHere,
+    ...kept,
+    write: async (what, parts = {}) => {
+      const entry = { id: newId(book.signs), at: localNow(), what, ...parts };
+      setKept((was) => ({ ...was, notKept: was.notKept + 1 }));
+      const isKept = await log.write(entry);
+      if (isKept || TAPS.has(what)) setHere((now) => [...(now ?? []), entry]);
+      setKept((was) => (isKept ? { ...was, notKept: was.notKept - 1 } : { ...was, isFull: true }));
+      return { entry, isKept };
+    },
+    handIn: async (more = []) => {
+      const { onlyHere: left } = sheetEntries(book.ledger, stall.stall, [...(here ?? []), ...more]);
+      const date = stall.starts.slice(0, 10);
+      for (let from = 0; from < left.length; from += LINES_MAX) {
+        const part = { stall: stall.stall, entries: left.slice(from, from + LINES_MAX) };
+        const answer = await book.append([{ kind: 'count', date, lines: {}, sheet: part }]);
+        if (!answer.ok) return answer.refusal.message;
+      }
+      // The sheet has its own Undo, line by line; the notice's would take all of them back.
+      book.saved.value = [];
+      return undefined;
+    },
+  };
+}
+
+let lastMs = 0;
+
+/** Unique also where two phones were given the same three signs. */
+function newId(signs: string): string {
+  lastMs = Math.max(Date.now(), lastMs + 1);
+  const random = crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;
+  return `${signs}-${lastMs.toString(36)}${random.toString(36)}`;
+}
+
+/** The phone's own clock: `YYYY-MM-DDTHH:MM:SS`. */
+export function localNow(): string {
+  const now = new Date();
+  return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 19);
+}
