@@ -6,6 +6,7 @@ import { PaperPrinter } from '../src/paper/paper-printer.ts';
 import { familyAccounts } from '../src/questions/family-account.ts';
 import { familyStatement } from '../src/statements/family-statement.ts';
 import type { Paper } from '../src/statements/paper.ts';
+import { english } from '../src/words/english.ts';
 import { syntheticFamilies } from './synthetic-families.ts';
 
 /**
@@ -21,7 +22,12 @@ const FAMILIES = Number(process.argv[2] ?? 1000);
 const PEER_PAPERS = 40;
 const GOAL_PER_SECOND = 200;
 
-const context = { group: 'Wrenfield Young Rowers', asAt: '2027-04-18', ask: 'Jo Reyes' };
+const context = {
+  says: () => english,
+  group: 'Wrenfield Young Rowers',
+  asAt: '2027-04-18',
+  ask: 'Jo Reyes',
+};
 const ledger = syntheticFamilies(FAMILIES);
 const loadBefore = loadavg()[0] ?? 0;
 const start = performance.now();

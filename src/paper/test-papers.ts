@@ -11,10 +11,16 @@ import { goodsSlip } from '../statements/goods-slip.ts';
 import type { Paper } from '../statements/paper.ts';
 import { paymentReceipt } from '../statements/payment-receipt.ts';
 import { seasonProofPaper } from '../statements/season-proof-paper.ts';
+import { english } from '../words/english.ts';
 
 /** Papers of a small made-up book for tests, and Debian's poppler to read PDFs back. */
 
-const context = { group: 'Wrenfield Young Rowers', asAt: '2027-04-18', ask: 'Jo Reyes' };
+const context = {
+  says: () => english,
+  group: 'Wrenfield Young Rowers',
+  asAt: '2027-04-18',
+  ask: 'Jo Reyes',
+};
 
 /** A statement with a number of lines, for a family whose adult has any name. */
 export function statementOf(adult: string, lines: number): Paper {

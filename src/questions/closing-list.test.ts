@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { testBook } from '../ledger/test-book.ts';
 import type { BookRecord } from '../records/record.ts';
 import { closingWords } from '../statements/closing-words.ts';
+import { english } from '../words/english.ts';
 import type { ClosingItem } from './closing/closing-item.ts';
 import { closingList } from './closing-list.ts';
 
@@ -23,7 +24,7 @@ function item(records: readonly BookRecord[], name: string): ClosingItem {
 
 function words(records: readonly BookRecord[], name: string): string {
   const ledger = book.ledger([noStall, ...records]);
-  const spoken = closingWords(item(records, name), ledger, TODAY);
+  const spoken = closingWords(item(records, name), ledger, TODAY, english);
   return [spoken.title, spoken.left, spoken.cause, spoken.next].join(' | ');
 }
 

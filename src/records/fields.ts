@@ -47,6 +47,12 @@ export const ShiftTime = Type.String({
   wanted: 'a local time as YYYY-MM-DDTHH:MM or HH:MM',
 });
 
+export const LanguageTag = Type.String({
+  pattern: '^[A-Za-z]{2,8}(?:-[A-Za-z0-9]{1,8})*$',
+  maxLength: 35,
+  wanted: 'a language tag (BCP 47) like es or zh-Hans',
+});
+
 export const Text = Type.String({
   minLength: 1,
   maxLength: TEXT_MAX,

@@ -17,6 +17,7 @@ import { paymentReceipt } from '../statements/payment-receipt.ts';
 import { prizeOrderPaper } from '../statements/prize-order-paper.ts';
 import { refundReceipt } from '../statements/refund-receipt.ts';
 import { seasonProofPaper } from '../statements/season-proof-paper.ts';
+import { saysIn } from '../words/all-languages.ts';
 import { type Problem, problem } from './problem.ts';
 
 /** The papers that can be asked for, by the name they have in the address. */
@@ -70,7 +71,8 @@ export async function printPaper(
 ): Promise<Outcome<PrintedFile, Problem>> {
   // What is keyed for a day ahead is on the paper too, and the paper says so.
   const days = [asked.today, ledger.movements().at(-1)?.date ?? asked.today];
-  const context = paperContext(ledger, asked, days.sort(byText).at(-1) ?? asked.today);
+  const asAt = days.sort(byText).at(-1) ?? asked.today;
+  const context = paperContext(ledger, asked, asAt, saysIn);
   if (asked.name === ALL_STATEMENTS && asked.about === '') {
     return allStatements(ledger, context, asked.size);
   }

@@ -1,6 +1,7 @@
 import type { Ledger } from '../ledger/ledger.ts';
 import type { Setup } from '../ledger/setup.ts';
-import { dayText } from './day-text.ts';
+import { onceEach } from '../words/once-each.ts';
+import type { Say } from '../words/say.ts';
 
 /** Names of things and places as people know them; an id that the set-up lacks is its own name. */
 
@@ -17,52 +18,55 @@ export function hostName(setup: Setup, host: string): string {
 }
 
 /** A stall by its host shop and day: `Market hall, 6 Mar 2027`. */
-export function stallName(setup: Setup, stall: string): string {
+export function stallName(setup: Setup, stall: string, say: Say): string {
   const record = setup.stalls.get(stall);
   if (record === undefined) return stall;
-  return `${hostName(setup, record.host)}, ${dayText(record.starts.slice(0, 10))}`;
+  return say`${hostName(setup, record.host)}, ${say.day(record.starts.slice(0, 10))}`;
 }
 
-const FIXED: Readonly<Record<string, string>> = {
-  'stock:supplier': 'Supplier',
-  'stock:stockroom': 'Stockroom',
-  'stock:stall-sold': 'Sold at stalls',
-  'stock:gifted': 'Given away',
-  'stock:lost': 'Lost or damaged',
-  'money:goods': 'Goods in the stockroom, at price',
-  'money:cashbox': 'Cash box',
-  'money:cards': 'Card takings on the way',
-  'money:bank': 'Bank',
-  'money:supplier': 'Supplier account',
-  'money:buyers': 'Buyers who paid online',
-  'money:overshort': 'Short and over at stalls',
-  'money:fees': 'Fees',
-  'money:losses': 'Losses',
-  'money:proceeds': 'Proceeds',
-  'credit:issued': 'Credit given out',
-  'credit:pool:post': 'Posted orders, not yet shared',
-  'credit:pool:gift': 'Gift units, not yet shared',
-};
+const fixedNames = onceEach(
+  (say): Readonly<Record<string, string>> => ({
+    'stock:supplier': say`Supplier`,
+    'stock:stockroom': say`Stockroom`,
+    'stock:stall-sold': say`Sold at stalls`,
+    'stock:gifted': say`Given away`,
+    'stock:lost': say`Lost or damaged`,
+    'money:goods': say`Goods in the stockroom, at price`,
+    'money:cashbox': say`Cash box`,
+    'money:cards': say`Card takings on the way`,
+    'money:bank': say`Bank`,
+    'money:supplier': say`Supplier account`,
+    'money:buyers': say`Buyers who paid online`,
+    'money:overshort': say`Short and over at stalls`,
+    'money:fees': say`Fees`,
+    'money:losses': say`Losses`,
+    'money:proceeds': say`Proceeds`,
+    'credit:issued': say`Credit given out`,
+    'credit:pool:post': say`Posted orders, not yet shared`,
+    'credit:pool:gift': say`Gift units, not yet shared`,
+  }),
+);
 
 /** An account of one of the three ledgers in words, like `Ada L.: goods`. */
 export function accountName(
   { setup }: Pick<Ledger, 'setup'>,
   which: 'stock' | 'money' | 'credit',
   account: string,
+  say: Say,
 ): string {
-  const fixed = FIXED[`${which}:${account}`];
+  const fixed = fixedNames(say)[`${which}:${account}`];
   if (fixed !== undefined) return fixed;
   const cut = account.indexOf(':');
   const id = account.slice(cut + 1);
   switch (account.slice(0, cut)) {
     case 'seller':
-      return `${sellerName(setup, id)}${which === 'credit' ? ', credit' : ''}`;
+      return which === 'credit' ? say`${sellerName(setup, id)}, credit` : sellerName(setup, id);
     case 'owed':
-      return `${sellerName(setup, id)}, still to pay`;
+      return say`${sellerName(setup, id)}, still to pay`;
     case 'neighbour':
       return setup.neighbours.get(id)?.name ?? id;
     case 'pool':
-      return `${stallName(setup, id.slice(id.indexOf(':') + 1))}, not yet shared`;
+      return say`${stallName(setup, id.slice(id.indexOf(':') + 1), say)}, not yet shared`;
     default:
       return account;
   }

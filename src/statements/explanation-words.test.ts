@@ -3,6 +3,7 @@ import { testBook } from '../ledger/test-book.ts';
 import { explain } from '../questions/explain/explain.ts';
 import { type ByAccount, readObservation } from '../questions/explain/observation.ts';
 import type { BookRecord } from '../records/record.ts';
+import { english } from '../words/english.ts';
 import { explanationWords, lookWords } from './explanation-words.ts';
 
 const made = testBook({ honey: 800, jam: 650 }, ['ada', 'ben']);
@@ -14,7 +15,7 @@ function told(records: readonly BookRecord[], seen: ByAccount): string[] {
   const observed = readObservation(ledger, seen);
   if (!observed.ok) throw new Error(observed.refusal);
   const { explanations } = explain(ledger, observed.value);
-  return explanations.map((each) => explanationWords(each, ledger));
+  return explanations.map((each) => explanationWords(each, ledger, english));
 }
 
 describe('an explanation in words', () => {
@@ -62,7 +63,7 @@ describe('an explanation in words', () => {
 it('a further look is named with the place and the products', () => {
   const ledger = made.ledger([delivery]);
   const look = { account: 'stock:seller:ada', why: 'tells-apart', products: ['honey'] } as const;
-  expect(lookWords(look, ledger)).toBe('To decide, look at ada: honey.');
+  expect(lookWords(look, ledger, english)).toBe('To decide, look at ada: honey.');
   const again = { account: 'money:bank', why: 'count-again', products: [] } as const;
-  expect(lookWords(again, ledger)).toBe('Count again before anything is changed: Bank.');
+  expect(lookWords(again, ledger, english)).toBe('Count again before anything is changed: Bank.');
 });

@@ -3,11 +3,17 @@ import { describe, expect, it } from 'vitest';
 import { testBook } from '../ledger/test-book.ts';
 import { familyAccount } from '../questions/family-account.ts';
 import type { BookRecord } from '../records/record.ts';
+import { english } from '../words/english.ts';
 import { familyStatement } from './family-statement.ts';
 import type { Paper, TableBlock } from './paper.ts';
 
 const book = testBook({ honey: 600, jam: 650 }, ['ada']);
-const context = { group: 'Wrenfield Young Rowers', asAt: '2027-03-12', ask: 'Jo Reyes' };
+const context = {
+  says: () => english,
+  group: 'Wrenfield Young Rowers',
+  asAt: '2027-03-12',
+  ask: 'Jo Reyes',
+};
 
 function statementOf(records: readonly BookRecord[]): Paper {
   const ledger = book.ledger(records);

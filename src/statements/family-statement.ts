@@ -2,6 +2,7 @@ import type { Ledger } from '../ledger/ledger.ts';
 import type { AccountEvent, PartName } from '../questions/account-entries.ts';
 import { partNames } from '../questions/account-entries.ts';
 import type { AccountLine, AccountTotals, FamilyAccount } from '../questions/family-account.ts';
+import { joined } from './joined.ts';
 import type { Block, Column, Paper } from './paper.ts';
 import { type PaperContext, PaperTexts } from './paper-frame.ts';
 import { capitalised, sentence } from './sentence.ts';
@@ -17,7 +18,7 @@ export function familyStatement(
   ledger: Ledger,
   context: PaperContext,
 ): Paper {
-  const texts = new PaperTexts(ledger, context);
+  const texts = new PaperTexts(ledger, context, account.family);
   const { words } = texts;
   const name = userText(account.name);
   return {
@@ -26,7 +27,11 @@ export function familyStatement(
       { label: words.asAt, value: texts.asAt },
       {
         label: account.sellers.length === 1 ? words.seller : words.sellers,
-        value: account.sellers.map((one) => userText(one.name)).join(', ') || words.none,
+        value:
+          joined(
+            account.sellers.map((one) => userText(one.name)),
+            texts.say,
+          ) || words.none,
       },
       { label: words.lastRecord, value: account.lastRecord ?? words.none },
     ],
@@ -69,7 +74,7 @@ export function statementSentence(
     const { units, minor } = totals[part];
     return texts.words.parts[part](texts.units(units), texts.money(minor));
   });
-  return sentence(capitalised([...parts, texts.balance(stillToPay)].join(', ')));
+  return sentence(capitalised(joined([...parts, texts.balance(stillToPay)], texts.say)), texts.say);
 }
 
 function shownParts(totals: AccountTotals): PartName[] {
@@ -80,18 +85,19 @@ function shownParts(totals: AccountTotals): PartName[] {
 
 /** `Taken $360.00, less brought back $0.00, less paid $200.00: still to pay $160.00.` */
 function sumInMoney(account: FamilyAccount, texts: PaperTexts): string {
+  const { say } = texts;
   const { partsInMoney } = texts.words;
   const parts = shownParts(account.totals).map(
-    (part) => `${partsInMoney[part]} ${texts.money(account.totals[part].minor)}`,
+    (part) => say`${partsInMoney[part]} ${texts.money(account.totals[part].minor)}`,
   );
-  return sentence(`${parts.join(', ')}: ${texts.balance(account.stillToPay)}`);
+  return sentence(say`${joined(parts, say)}: ${texts.balance(account.stillToPay)}`, say);
 }
 
 /** Credit; for several sellers with what each of them has still to pay. */
 function sellerBlocks(account: FamilyAccount, texts: PaperTexts): Block[] {
   const { words } = texts;
   if (account.sellers.length < 2) {
-    const credit = creditText(account.sellers[0]?.credit ?? {}, texts);
+    const credit = creditUnits(account.sellers[0]?.credit ?? {});
     return [{ block: 'words', text: words.statement.credit(credit) }];
   }
   const columns: Column[] = [
@@ -101,7 +107,7 @@ function sellerBlocks(account: FamilyAccount, texts: PaperTexts): Block[] {
   ];
   const rows = account.sellers.map((one) => [
     userText(one.name),
-    creditText(one.credit, texts),
+    texts.units(creditUnits(one.credit)),
     runningText(one.stillToPay, texts),
   ]);
   return [
@@ -110,8 +116,8 @@ function sellerBlocks(account: FamilyAccount, texts: PaperTexts): Block[] {
   ];
 }
 
-function creditText(credit: Readonly<Record<string, number>>, texts: PaperTexts): string {
-  return texts.units(Object.values(credit).reduce((sum, units) => sum + units, 0));
+function creditUnits(credit: Readonly<Record<string, number>>): number {
+  return Object.values(credit).reduce((sum, units) => sum + units, 0);
 }
 
 function linesBlock(account: FamilyAccount, texts: PaperTexts): Block {
@@ -149,13 +155,15 @@ function lineText(line: AccountLine, texts: PaperTexts): string {
   });
   const label = words.reference[event];
   if (line.reference === undefined || label === undefined) return text;
-  return `${text} (${label} ${userText(line.reference)})`;
+  return texts.say`${text} (${label} ${userText(line.reference)})`;
 }
 
 function goodsText(line: AccountLine, texts: PaperTexts): string {
   if (line.gifts === undefined) return texts.goods(line.lines);
   const gifts = texts.words.toGiveAway(texts.goods(line.gifts));
-  return Object.keys(line.lines).length === 0 ? gifts : `${texts.goods(line.lines)}, ${gifts}`;
+  return Object.keys(line.lines).length === 0
+    ? gifts
+    : joined([texts.goods(line.lines), gifts], texts.say);
 }
 
 /** `+$40.00` or `−$25.00`; nothing for a line that is about credit alone. */

@@ -4,7 +4,7 @@ import { stepOn } from '../ledger/prices.ts';
 import { valueOfLines } from '../questions/value-of-lines.ts';
 import type { BookRecord, Kind, RecordOf } from '../records/record.ts';
 import type { Fact, Paper, TableBlock } from './paper.ts';
-import { type PaperContext, PaperTexts } from './paper-frame.ts';
+import { familyOfSeller, type PaperContext, PaperTexts } from './paper-frame.ts';
 import { userText } from './user-text.ts';
 
 /** Why a paper about one record cannot be made. */
@@ -26,7 +26,9 @@ export function goodsSlip(
 ): Outcome<Paper, RecordPaperRefusal> {
   const record = recordForPaper(ledger, recordId, ['handover', 'return', 'pass']);
   if (!record.ok) return record;
-  return done(slipOf(record.value, ledger, new PaperTexts(ledger, context)));
+  const { value } = record;
+  const family = familyOfSeller(ledger, value.kind === 'pass' ? value.from : value.seller);
+  return done(slipOf(value, ledger, new PaperTexts(ledger, context, family)));
 }
 
 /** The record that a paper is about, where it counts and is of a kind that has this paper. */
@@ -70,7 +72,7 @@ function slipOf(record: SlipRecord, ledger: Ledger, texts: PaperTexts): Paper {
     blocks: [
       {
         block: 'lead',
-        text: lead(texts.units(units), texts.money(minor), texts.seller(seller), other),
+        text: lead(units, texts.money(minor), texts.seller(seller), other),
       },
       linesTable(record, ledger, texts),
       { block: 'words', text: words.slip.terms[kind] },

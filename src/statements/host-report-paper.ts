@@ -6,7 +6,6 @@ import type { Paper, TableBlock } from './paper.ts';
 import { type PaperContext, PaperTexts } from './paper-frame.ts';
 import { stallTimeText } from './stall-time-text.ts';
 import { userText } from './user-text.ts';
-import { prizeWordsEn } from './words-prizes-en.ts';
 
 /** One page for a host shop on its stalls over the season. It names no seller and no family. */
 export function hostReportPaper(
@@ -17,12 +16,12 @@ export function hostReportPaper(
   const report = hostReport(ledger, host);
   if (report === undefined) return refused({ name: 'unknown_host' });
   const texts = new PaperTexts(ledger, context);
-  const said = prizeWordsEn.host;
-  const { words } = texts;
+  const { say, words } = texts;
+  const said = words.host;
   const name = userText(ledger.setup.hosts.get(host)?.name ?? host);
   const settled = report.stalls.filter((stall) => stall.settled).length;
-  const sums = [texts.units(report.units), texts.money(report.value)] as const;
-  const lead = said.lead(texts.units(settled), hoursText(report.minutes), ...sums);
+  const hours = hoursText(report.minutes, say);
+  const lead = said.lead(settled, hours, report.units, texts.money(report.value));
   return done({
     ...texts.frame(said.title(name), `host-${host}`),
     facts: [{ label: words.asAt, value: texts.asAt }],
@@ -38,7 +37,8 @@ export function hostReportPaper(
 }
 
 function stallsTable(report: HostReport, texts: PaperTexts): TableBlock {
-  const said = prizeWordsEn.host;
+  const { say, words } = texts;
+  const said = words.host;
   return {
     block: 'table',
     columns: [
@@ -48,15 +48,15 @@ function stallsTable(report: HostReport, texts: PaperTexts): TableBlock {
       { head: said.value, shows: 'number' },
     ],
     rows: report.stalls.map((stall) => [
-      stallTimeText(stall.starts, stall.ends),
-      hoursText(stall.minutes),
+      stallTimeText(stall.starts, stall.ends, say),
+      hoursText(stall.minutes, say),
       stall.settled ? texts.units(stall.units) : said.notCounted,
       stall.settled ? texts.money(stall.value) : '',
     ]),
     totals: [
       [
         texts.words.total,
-        hoursText(report.minutes),
+        hoursText(report.minutes, say),
         texts.units(report.units),
         texts.money(report.value),
       ],
@@ -65,7 +65,7 @@ function stallsTable(report: HostReport, texts: PaperTexts): TableBlock {
 }
 
 function productsTable(report: HostReport, texts: PaperTexts): TableBlock {
-  const said = prizeWordsEn.host;
+  const said = texts.words.host;
   return {
     block: 'table',
     columns: [

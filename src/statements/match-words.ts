@@ -1,37 +1,59 @@
 import { unreachable } from '../base/assert.ts';
 import type { MatchReason } from '../questions/match/bank-matching.ts';
+import type { Say } from '../words/say.ts';
+import { joined } from './joined.ts';
+import { sentence } from './sentence.ts';
 
 /** Why a line of the bank's statement and records of the book go together. */
-export function matchWords(why: MatchReason): string {
+export function matchWords(why: MatchReason, say: Say): string {
   switch (why.kind) {
     case 'accepted':
-      return 'Taken for this record before.';
+      return say`Taken for this record before.`;
     case 'same_amount_and_day':
-      return 'Same amount, same day, and no other that it could be.';
-    case 'same_amount_and_slip':
-      return `Same amount, and the bank names the slip${daysLater(why.days, 'at the bank')}.`;
-    case 'same_amount':
-      return `Same amount${daysLater(why.days, 'at the bank')}${othersMeant(why.others)}.`;
+      return say`Same amount, same day, and no other that it could be.`;
+    case 'same_amount_and_slip': {
+      const slip = say`Same amount, and the bank names the slip`;
+      return sentence(joined([slip, daysLater(why.days, 'bank', say)], say), say);
+    }
+    case 'same_amount': {
+      const amount = joined([say`Same amount`, daysLater(why.days, 'bank', say)], say);
+      return withOthers(amount, why.others, say);
+    }
     case 'records_together':
       return why.count === 1
-        ? 'The parts of one record come to this amount.'
-        : `${why.count} records together come to this amount.`;
+        ? say`The parts of one record come to this amount.`
+        : recordsTogether(why.count, say);
     case 'lines_together':
-      return `${why.count} lines together come to the record's amount.`;
+      return say.count(
+        why.count,
+      )`# line together comes to the record's amount.|# lines together come to the record's
+        amount.`;
     default:
       return unreachable(why);
   }
 }
 
-/** `, same day` or `, at the bank 2 days later`. */
-export function daysLater(days: number, where: string): string {
-  if (days === 0) return ', same day';
-  const count = Math.abs(days) === 1 ? '1 day' : `${Math.abs(days)} days`;
-  return days > 0 ? `, ${where} ${count} later` : `, ${where} ${count} earlier`;
+export function recordsTogether(count: number, say: Say): string {
+  return say.count(count)`# record together comes to this amount.|# records together come to this
+    amount.`;
 }
 
-/** `; 1 other could be meant`, or nothing. */
-export function othersMeant(others: number): string {
-  if (others === 0) return '';
-  return others === 1 ? '; 1 other could be meant' : `; ${others} others could be meant`;
+/** `same day` or `at the bank 2 days later`. */
+export function daysLater(days: number, where: 'bank' | 'there', say: Say): string {
+  if (days === 0) return say`same day`;
+  const away = Math.abs(days);
+  if (where === 'bank') {
+    return days > 0
+      ? say.count(away)`at the bank # day later|at the bank # days later`
+      : say.count(away)`at the bank # day earlier|at the bank # days earlier`;
+  }
+  return days > 0
+    ? say.count(away)`there # day later|there # days later`
+    : say.count(away)`there # day earlier|there # days earlier`;
+}
+
+/** The reason as a sentence, with how many others could be meant. */
+export function withOthers(reason: string, others: number, say: Say): string {
+  if (others === 0) return sentence(reason, say);
+  return say.count(others)`${reason}; # other could be meant.|${reason}; # others could be meant.`;
 }

@@ -1,10 +1,10 @@
 import type { Ledger } from '../ledger/ledger.ts';
 import type { Lines } from '../records/fields.ts';
-import { dayText } from './day-text.ts';
-import { moneyText, unitsText } from './money-text.ts';
+import type { Say } from '../words/say.ts';
+import { joined } from './joined.ts';
 import type { Paper } from './paper.ts';
+import { type PaperWords, paperWords } from './paper-words.ts';
 import { userText } from './user-text.ts';
-import { type Words, wordsEn } from './words-en.ts';
 
 /** What a paper needs beside the book: core rooms read no clock and know no group name. */
 export interface PaperContext {
@@ -14,37 +14,57 @@ export interface PaperContext {
   readonly asAt: string;
   /** Whom to ask about a paper: someone other than the treasurer. */
   readonly ask?: string;
-  readonly words?: Words;
+  /** The words of the first of these languages (BCP 47 tags) that there are words in. */
+  readonly says: Says;
 }
+
+export type Says = (...wanted: readonly (string | undefined)[]) => Say;
 
 /** What papers of a book say of its group: from the season, or the book's short name. */
-export function paperContext(ledger: Ledger, book: { group: string }, asAt: string): PaperContext {
+export function paperContext(
+  ledger: Ledger,
+  book: { group: string },
+  asAt: string,
+  says: Says,
+): PaperContext {
   const { group = book.group, ask } = ledger.setup.season ?? {};
-  return { group, asAt, ...(ask === undefined ? {} : { ask }) };
+  return { group, asAt, says, ...(ask === undefined ? {} : { ask }) };
 }
 
-/** Names, money and days of one book in the words of one language. */
+/** The id of the family that answers for a seller. */
+export function familyOfSeller(ledger: Ledger, seller: string): string | undefined {
+  return ledger.setup.sellers.get(seller)?.family;
+}
+
+/**
+ * Names, money and days of one book in the words of one language: that of the family a paper is
+ * for, else the season's own, else English.
+ */
 export class PaperTexts {
-  readonly words: Words;
+  readonly words: PaperWords;
+  readonly say: Say;
   readonly #ledger: Ledger;
   readonly #context: PaperContext;
 
-  constructor(ledger: Ledger, context: PaperContext) {
-    this.words = context.words ?? wordsEn;
+  /** @param family the id of the family that reads it, where it is for one */
+  constructor(ledger: Ledger, context: PaperContext, family?: string) {
+    const { families, season } = ledger.setup;
+    this.say = context.says(families.get(family ?? '')?.language, season?.language);
+    this.words = paperWords(this.say);
     this.#ledger = ledger;
     this.#context = context;
   }
 
   money(minor: number): string {
-    return moneyText(minor, this.#ledger.setup.season?.currency ?? '');
+    return this.say.money(minor, this.#ledger.setup.season?.currency ?? '');
   }
 
   units(units: number): string {
-    return unitsText(units);
+    return this.say.units(units);
   }
 
   day(day: string): string {
-    return dayText(day, this.words);
+    return this.say.day(day);
   }
 
   get asAt(): string {
@@ -69,9 +89,9 @@ export class PaperTexts {
   goods(lines: Lines): string {
     const products = Object.keys(lines).sort();
     if (products.length === 0) return this.words.none;
-    return products
-      .map((product) => `${unitsText(lines[product] ?? 0)} ${this.product(product)}`)
-      .join(', ');
+    const { say } = this;
+    const named = products.map((product) => say`${lines[product] ?? 0} ${this.product(product)}`);
+    return joined(named, say);
   }
 
   /** What is still to pay, or in credit, as words with a positive amount. */
@@ -91,7 +111,7 @@ export class PaperTexts {
     const group = userText(this.#context.group);
     return {
       fileName,
-      language: this.words.language,
+      language: this.say.language.tag,
       title,
       over: this.over,
       foot: `${group} · ${title} · ${this.asAt}`,

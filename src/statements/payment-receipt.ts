@@ -4,7 +4,7 @@ import { familyAccount } from '../questions/family-account.ts';
 import type { RecordOf } from '../records/record.ts';
 import { type RecordPaperRefusal, recordForPaper } from './goods-slip.ts';
 import type { Block, Paper } from './paper.ts';
-import { type PaperContext, PaperTexts } from './paper-frame.ts';
+import { familyOfSeller, type PaperContext, PaperTexts } from './paper-frame.ts';
 import { capitalised } from './sentence.ts';
 import { userText } from './user-text.ts';
 
@@ -16,7 +16,8 @@ export function paymentReceipt(
 ): Outcome<Paper, RecordPaperRefusal> {
   const record = recordForPaper(ledger, recordId, ['payment']);
   if (!record.ok) return record;
-  return done(receiptOf(record.value, ledger, new PaperTexts(ledger, context)));
+  const family = familyOfSeller(ledger, record.value.seller);
+  return done(receiptOf(record.value, ledger, new PaperTexts(ledger, context, family)));
 }
 
 function receiptOf(payment: RecordOf<'payment'>, ledger: Ledger, texts: PaperTexts): Paper {

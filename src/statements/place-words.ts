@@ -1,57 +1,64 @@
+import { unreachable } from '../base/assert.ts';
 import type { Place, PlaceId } from '../questions/places.ts';
 import type { LedgerName } from '../questions/postings-of.ts';
-import { moneyText, unitsText } from './money-text.ts';
+import { onceEach } from '../words/once-each.ts';
+import type { Say } from '../words/say.ts';
 
 /** Names of places, and what is there in words: an amount never stands without its direction. */
 
-const NAMES: Readonly<Record<PlaceId, string>> = {
-  stockroom: 'Stockroom',
-  families: 'Families',
-  stalls: 'Stalls',
-  cashbox: 'Cash box',
-  cards: 'Cards on the way',
-  bank: 'Bank',
-  supplier: 'Supplier',
-  neighbours: 'Neighbour groups',
-  given: 'Given away',
-  lost: 'Lost or damaged',
-};
+const placeNames = onceEach(
+  (say): Readonly<Record<PlaceId, string>> => ({
+    stockroom: say`Stockroom`,
+    families: say`Families`,
+    stalls: say`Stalls`,
+    cashbox: say`Cash box`,
+    cards: say`Cards on the way`,
+    bank: say`Bank`,
+    supplier: say`Supplier`,
+    neighbours: say`Neighbour groups`,
+    given: say`Given away`,
+    lost: say`Lost or damaged`,
+  }),
+);
 
-export function placeName(place: PlaceId): string {
-  return NAMES[place];
+export function placeName(place: PlaceId, say: Say): string {
+  return placeNames(say)[place];
 }
 
-/** Parts of the two proofs, as what holds goods or money. */
-const HELD_NAMES: Readonly<Record<string, string>> = {
-  ...NAMES,
-  goods: 'Goods in the stockroom',
-  families: 'Families still to pay',
-  supplier: 'Paid ahead to the supplier',
-  buyers: 'Gift units not paid for yet',
-  overshort: 'Short at stalls',
-  fees: 'Fees',
-  losses: 'Losses',
-  proceeds: 'Proceeds taken back',
-};
+type PartNames = Readonly<Record<string, string>>;
 
-/** And as what the group owes or earned. */
-const OWED_NAMES: Readonly<Record<string, string>> = {
-  ...NAMES,
-  goods: 'Goods more out than in',
-  families: 'Families in credit',
-  supplier: 'To pay to the supplier',
-  buyers: 'Buyers’ online payments',
-  overshort: 'Over at stalls',
-  fees: 'Fees given back',
-  losses: 'Gained on prices',
-  proceeds: 'Proceeds',
-};
+/** Parts of the two proofs: where units are, what holds goods or money, what is owed or earned. */
+const partNames = onceEach((say): Readonly<Record<'units' | 'held' | 'owed', PartNames>> => {
+  const names = placeNames(say);
+  return {
+    units: { ...names, stalls: say`Sold at stalls` },
+    held: {
+      ...names,
+      goods: say`Goods in the stockroom`,
+      families: say`Families still to pay`,
+      supplier: say`Paid ahead to the supplier`,
+      buyers: say`Gift units not paid for yet`,
+      overshort: say`Short at stalls`,
+      fees: say`Fees`,
+      losses: say`Losses`,
+      proceeds: say`Proceeds taken back`,
+    },
+    owed: {
+      ...names,
+      goods: say`Goods more out than in`,
+      families: say`Families in credit`,
+      supplier: say`To pay to the supplier`,
+      buyers: say`Buyers’ online payments`,
+      overshort: say`Over at stalls`,
+      fees: say`Fees given back`,
+      losses: say`Gained on prices`,
+      proceeds: say`Proceeds`,
+    },
+  };
+});
 
-const UNITS_NAMES: Readonly<Record<string, string>> = { ...NAMES, stalls: 'Sold at stalls' };
-
-export function proofPartName(part: string, side: 'units' | 'held' | 'owed'): string {
-  const names = { units: UNITS_NAMES, held: HELD_NAMES, owed: OWED_NAMES };
-  return names[side][part] ?? part;
+export function proofPartName(part: string, side: 'units' | 'held' | 'owed', say: Say): string {
+  return partNames(say)[side][part] ?? part;
 }
 
 /** One figure of a place: what it is about, the number, and the words after it. */
@@ -62,36 +69,66 @@ export interface PlaceFigure {
 }
 
 /** The figures of a place as people say them: `312 units`, `$1,200.00 to pay`. */
-export function placeFigures(place: Place, currency: string): PlaceFigure[] {
+export function placeFigures(place: Place, currency: string, say: Say): PlaceFigure[] {
   const figures: PlaceFigure[] = [];
   const { units, unitsFrom, minor, against } = place;
-  if (units !== undefined) figures.push(goods(units, GOODS_WORDS[place.place] ?? ''));
-  if (unitsFrom !== undefined) figures.push(goods(unitsFrom, 'taken'));
-  if (minor !== undefined) figures.push(...moneyFigure(place.place, minor, currency));
+  if (units !== undefined) figures.push(goods(units, GOODS[place.place] ?? 'units', say));
+  if (unitsFrom !== undefined) figures.push(goods(unitsFrom, 'taken', say));
+  if (minor !== undefined) figures.push(...moneyFigure(place.place, minor, currency, say));
   if (against !== undefined && against > 0) {
-    figures.push({ about: 'money', text: moneyText(against, currency), words: 'in credit' });
+    figures.push({ about: 'money', text: say.money(against, currency), words: say`in credit` });
   }
   return figures;
 }
 
-const GOODS_WORDS: Partial<Record<PlaceId, string>> = {
+type GoodsMeaning =
+  | 'units'
+  | 'sold'
+  | 'delivered'
+  | 'given'
+  | 'taken'
+  | 'more-out'
+  | 'not-shared'
+  | 'credit';
+
+const GOODS: Partial<Record<PlaceId, GoodsMeaning>> = {
   stalls: 'sold',
   supplier: 'delivered',
   neighbours: 'given',
 };
 
-function goods(units: number, words: string): PlaceFigure {
-  const noun = Math.abs(units) === 1 ? 'unit' : 'units';
-  const meaning = units < 0 ? 'more out than in' : words;
-  return {
-    about: 'goods',
-    text: unitsText(Math.abs(units)),
-    words: `${noun} ${meaning}`.trim(),
-  };
+function goods(units: number, meaning: GoodsMeaning, say: Say): PlaceFigure {
+  const size = Math.abs(units);
+  const words = goodsWords(size, units < 0 ? 'more-out' : meaning, say);
+  return { about: 'goods', text: say.units(size), words };
 }
 
-function moneyFigure(place: PlaceId, minor: number, currency: string): PlaceFigure[] {
-  const said = balanceFigure('money', accountFor(place), accountSign(place) * minor, currency);
+function goodsWords(units: number, meaning: GoodsMeaning, say: Say): string {
+  switch (meaning) {
+    case 'units':
+      return say.count(units)`unit|units`;
+    case 'sold':
+      return say.count(units)`unit sold|units sold`;
+    case 'delivered':
+      return say.count(units)`unit delivered|units delivered`;
+    case 'given':
+      return say.count(units)`unit given|units given`;
+    case 'taken':
+      return say.count(units)`unit taken|units taken`;
+    case 'more-out':
+      return say.count(units)`unit more out than in|units more out than in`;
+    case 'not-shared':
+      return say.count(units)`unit not yet shared|units not yet shared`;
+    case 'credit':
+      return say.count(units)`unit of credit|units of credit`;
+    default:
+      return unreachable(meaning);
+  }
+}
+
+function moneyFigure(place: PlaceId, minor: number, currency: string, say: Say): PlaceFigure[] {
+  const amount = accountSign(place) * minor;
+  const said = balanceFigure('money', accountFor(place), amount, currency, say);
   // A stall that agrees and a season without losses have nothing to say about money.
   return minor === 0 && (place === 'stalls' || place === 'lost') ? [] : [said];
 }
@@ -114,19 +151,21 @@ function accountSign(place: PlaceId): 1 | -1 {
 }
 
 /** What a money account means on its usual side and on the other one. */
-const MEANING: Readonly<Record<string, readonly [positive: string, negative: string]>> = {
-  goods: ['at price', 'more out than in'],
-  owed: ['still to pay', 'in credit'],
-  cashbox: ['in hand', 'more out than in'],
-  cards: ['on the way', 'more arrived than taken'],
-  bank: ['in account', 'overdrawn'],
-  supplier: ['paid ahead', 'to pay'],
-  buyers: ['of gift units nobody paid for yet', 'paid online, not placed yet'],
-  overshort: ['short', 'over'],
-  fees: ['spent on fees', 'of fees given back'],
-  losses: ['at price', 'gained on prices'],
-  proceeds: ['of proceeds taken back', 'of proceeds'],
-};
+const meanings = onceEach(
+  (say): Readonly<Record<string, readonly [positive: string, negative: string]>> => ({
+    goods: [say`at price`, say`more out than in`],
+    owed: [say`still to pay`, say`in credit`],
+    cashbox: [say`in hand`, say`more out than in`],
+    cards: [say`on the way`, say`more arrived than taken`],
+    bank: [say`in account`, say`overdrawn`],
+    supplier: [say`paid ahead`, say`to pay`],
+    buyers: [say`of gift units nobody paid for yet`, say`paid online, not placed yet`],
+    overshort: [say`short`, say`over`],
+    fees: [say`spent on fees`, say`of fees given back`],
+    losses: [say`at price`, say`gained on prices`],
+    proceeds: [say`of proceeds taken back`, say`of proceeds`],
+  }),
+);
 
 /** A balance of any account as a figure with words for its direction. */
 export function balanceFigure(
@@ -134,13 +173,16 @@ export function balanceFigure(
   account: string,
   amount: number,
   currency: string,
+  say: Say,
 ): PlaceFigure {
-  if (ledger !== 'money') return goods(unitsShown(account, amount), creditWords(ledger, account));
+  if (ledger !== 'money') {
+    return goods(unitsShown(account, amount), unitsMeaning(ledger, account), say);
+  }
   const kind = account.split(':')[0] ?? account;
-  const [positive, negative] = MEANING[kind] ?? ['', 'the other way'];
+  const [positive, negative] = meanings(say)[kind] ?? ['', say`the other way`];
   return {
     about: kind === 'overshort' ? 'difference' : 'money',
-    text: moneyText(Math.abs(amount), currency),
+    text: say.money(Math.abs(amount), currency),
     words: amount < 0 ? negative : positive,
   };
 }
@@ -150,7 +192,7 @@ function unitsShown(account: string, amount: number): number {
   return account === 'supplier' || account === 'issued' ? 0 - amount : amount;
 }
 
-function creditWords(ledger: LedgerName, account: string): string {
-  if (ledger === 'credit') return account.startsWith('pool:') ? 'not yet shared' : 'of credit';
-  return account === 'supplier' ? 'delivered' : '';
+function unitsMeaning(ledger: LedgerName, account: string): GoodsMeaning {
+  if (ledger === 'credit') return account.startsWith('pool:') ? 'not-shared' : 'credit';
+  return account === 'supplier' ? 'delivered' : 'units';
 }

@@ -3,12 +3,11 @@ import { prizes } from '../questions/prizes.ts';
 import type { Paper } from './paper.ts';
 import { type PaperContext, PaperTexts } from './paper-frame.ts';
 import { userText } from './user-text.ts';
-import { prizeWordsEn } from './words-prizes-en.ts';
 
 /** The order of prizes by prize and choice, with a box for each line that came. */
 export function prizeOrderPaper(ledger: Ledger, context: PaperContext): Paper {
   const texts = new PaperTexts(ledger, context);
-  const said = prizeWordsEn.order;
+  const said = texts.words.prizeOrder;
   const { order, sellers, notShared } = prizes(ledger);
   const pieces = order.reduce((sum, line) => sum + line.pieces, 0);
   const missing = sellers.reduce((sum, seller) => sum + seller.missing.length, 0);
@@ -17,9 +16,9 @@ export function prizeOrderPaper(ledger: Ledger, context: PaperContext): Paper {
     ...texts.frame(said.title, `prize-order-${context.asAt}`),
     facts: [{ label: texts.words.asAt, value: texts.asAt }],
     blocks: [
-      { block: 'lead', text: pieces === 0 ? said.nothing : said.lead(texts.units(pieces)) },
+      { block: 'lead', text: pieces === 0 ? said.nothing : said.lead(pieces) },
       ...(missing === 0 ? [] : [words(said.waits(texts.units(missing)))]),
-      ...(open === 0 ? [] : [words(said.notShared(texts.units(open)))]),
+      ...(open === 0 ? [] : [words(said.notShared(open))]),
       {
         block: 'table',
         columns: [

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { testBook } from '../ledger/test-book.ts';
+import { english } from '../words/english.ts';
 import { handOutPaper } from './hand-out-paper.ts';
 import { hostReportPaper } from './host-report-paper.ts';
 import { hoursText } from './hours-text.ts';
@@ -8,7 +9,7 @@ import { prizeOrderPaper } from './prize-order-paper.ts';
 
 const book = testBook({ honey: 800 }, ['ada', 'ben']);
 const { movement, setting } = book;
-const context = { group: 'Wrenfield Young Rowers', asAt: '2027-04-04' };
+const context = { says: () => english, group: 'Wrenfield Young Rowers', asAt: '2027-04-04' };
 const ledger = book.ledger([
   setting('level', { level: 'badge', units: 5, prize: 'Badge' }),
   setting('level', { level: 'shirt', units: 10, prize: 'Shirt', choices: ['S', 'M'] }),
@@ -70,6 +71,11 @@ describe('the report for a host shop', () => {
   });
 
   it('tells hours as people say them', () => {
-    expect([0, 45, 60, 195].map(hoursText)).toEqual(['0 min', '45 min', '1 h', '3 h 15 min']);
+    expect([0, 45, 60, 195].map((minutes) => hoursText(minutes, english))).toEqual([
+      '0 min',
+      '45 min',
+      '1 h',
+      '3 h 15 min',
+    ]);
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { testBook } from '../ledger/test-book.ts';
 import { seasonProof } from '../questions/season-proof.ts';
+import { english } from '../words/english.ts';
 import { countSheet } from './count-sheet.ts';
 import { goodsSlip } from './goods-slip.ts';
 import type { Block, Paper } from './paper.ts';
@@ -9,7 +10,7 @@ import { refundReceipt } from './refund-receipt.ts';
 import { seasonProofPaper } from './season-proof-paper.ts';
 
 const book = testBook({ honey: 600, jam: 650 }, ['ada', 'ben']);
-const context = { group: 'Wrenfield Young Rowers', asAt: '2027-03-12' };
+const context = { says: () => english, group: 'Wrenfield Young Rowers', asAt: '2027-03-12' };
 const handover = book.movement('handover', { seller: 'ada', lines: { honey: 29 }, slip: 'S-1' });
 const payment = book.movement('payment', {
   seller: 'ada',

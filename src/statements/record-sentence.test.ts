@@ -4,6 +4,7 @@ import { makeSeason } from '../../simulation/season-maker.ts';
 import { Ledger } from '../ledger/ledger.ts';
 import { testBook } from '../ledger/test-book.ts';
 import { movementKinds, setupKinds } from '../records/record.ts';
+import { english } from '../words/english.ts';
 import { recordSentence } from './record-sentence.ts';
 
 const book = testBook({ honey: 800, jam: 650, tea: 500, oats: 950 }, ['ada', 'ben']);
@@ -57,7 +58,7 @@ it.each([
   ],
   [book.remove(paid.id), /^Removed: Payment from ada.*\. Reason: keyed twice$/],
 ])('%#', (record, sentence) => {
-  const said = recordSentence(record, book.ledger([paid, record]));
+  const said = recordSentence(record, book.ledger([paid, record]), english);
   if (typeof sentence === 'string') expect(said).toBe(sentence);
   else expect(said).toMatch(sentence);
 });
@@ -65,7 +66,7 @@ it.each([
 test('a removal of a removal says that the record stands again', () => {
   const removal = book.remove(paid.id);
   const back = book.remove(removal.id);
-  expect(recordSentence(back, book.ledger([paid, removal, back]))).toMatch(
+  expect(recordSentence(back, book.ledger([paid, removal, back]), english)).toMatch(
     /^Removal taken back: Payment from ada/,
   );
 });
@@ -76,7 +77,9 @@ test('every record of whole seasons has a sentence without ids, holes or odd val
     const ledger = Ledger.of(records);
     for (const record of records) {
       kinds.add(record.kind);
-      expect(recordSentence(record, ledger)).not.toMatch(/undefined|NaN|null|\[object|!|\s$|: $/);
+      expect(recordSentence(record, ledger, english)).not.toMatch(
+        /undefined|NaN|null|\[object|!|\s$|: $/,
+      );
     }
   }
   expect([...movementKinds, ...setupKinds].filter((kind) => !kinds.has(kind))).toEqual([]);

@@ -4,22 +4,22 @@ import type { Setup } from '../ledger/setup.ts';
 import type { Lines } from '../records/fields.ts';
 import { NO_PRIZE } from '../records/no-prize.ts';
 import type { BookRecord, Kind, RecordOf } from '../records/record.ts';
+import type { Say } from '../words/say.ts';
 import { productName, sellerName, stallName } from './account-name.ts';
-import { dayText } from './day-text.ts';
-import { moneyText, unitsText } from './money-text.ts';
+import { joined } from './joined.ts';
 
 /**
  * A record as one sentence with names and amounts: "Goods out to Ada L.: 5 Wildflower honey, 2 Plum
  * jam; 7 units, $56.00". It starts with the record's kind in the group's own words, so that a list
  * of them can be scanned, and says no date, which stands beside it.
  */
-export function recordSentence(record: BookRecord, ledger: Ledger): string {
+export function recordSentence(record: BookRecord, ledger: Ledger, say: Say): string {
   // The table pairs each kind with its own record type, which the compiler cannot follow here.
-  const say = sentences[record.kind] as Say<Kind>;
-  return say(record, new Telling(ledger, 'date' in record ? record.date : ''));
+  const tell = sentences[record.kind] as Tell<Kind>;
+  return tell(record, new Telling(ledger, 'date' in record ? record.date : '', say), say);
 }
 
-type Say<K extends Kind> = (record: RecordOf<K>, tell: Telling) => string;
+type Tell<K extends Kind> = (record: RecordOf<K>, tell: Telling, say: Say) => string;
 
 /** Products named one by one in a sentence before the rest is only counted. */
 const PRODUCTS_NAMED_MAX = 3;
@@ -29,49 +29,62 @@ class Telling {
   readonly #ledger: Ledger;
   /** The day of a movement; set-up records price no goods. */
   readonly #day: string;
+  readonly #say: Say;
 
-  constructor(ledger: Ledger, day: string) {
+  constructor(ledger: Ledger, day: string, say: Say) {
     this.#ledger = ledger;
     this.#day = day;
+    this.#say = say;
   }
 
   get setup(): Setup {
     return this.#ledger.setup;
   }
 
-  seller(id: string | undefined): string {
-    return id === undefined ? 'nobody named' : sellerName(this.setup, id);
+  seller(id: string): string {
+    return sellerName(this.setup, id);
+  }
+
+  stall(id: string): string {
+    return stallName(this.setup, id, this.#say);
+  }
+
+  neighbour(id: string): string {
+    return this.setup.neighbours.get(id)?.name ?? id;
   }
 
   money(minor: number): string {
-    return moneyText(minor, this.setup.season?.currency ?? '');
+    return this.#say.money(minor, this.setup.season?.currency ?? '');
   }
 
   /**
    * `5 Wildflower honey, 2 Plum jam`; where there are more than three, `24 units of 5 products`.
    */
   goods(lines: Lines): string {
+    const say = this.#say;
     const named = Object.keys(lines).filter((product) => (lines[product] ?? 0) !== 0);
-    if (named.length === 0) return 'no goods';
+    if (named.length === 0) return say`no goods`;
     if (named.length > PRODUCTS_NAMED_MAX) {
-      return `${this.units(lines)} of ${named.length} products`;
+      return say`${this.units(lines)} of ${named.length} products`;
     }
-    return named
-      .map((product) => `${unitsText(lines[product] ?? 0)} ${productName(this.setup, product)}`)
-      .join(', ');
+    return joined(
+      named.map((product) => say`${lines[product] ?? 0} ${productName(this.setup, product)}`),
+      say,
+    );
   }
 
   /** `5 Plum jam and 2 Mint tea to give away`; either may be missing. */
   goodsAndGifts(lines: Lines, gifts: Lines = {}): string {
-    const given = `${this.goods(gifts)} to give away`;
+    const say = this.#say;
     if (Object.keys(gifts).length === 0) return this.goods(lines);
-    return Object.keys(lines).length === 0 ? given : `${this.goods(lines)} and ${given}`;
+    const given = say`${this.goods(gifts)} to give away`;
+    return Object.keys(lines).length === 0 ? given : say`${this.goods(lines)} and ${given}`;
   }
 
   units(lines: Lines): string {
     let units = 0;
     for (const product in lines) units += lines[product] ?? 0;
-    return `${unitsText(units)} ${units === 1 ? 'unit' : 'units'}`;
+    return this.#say.count(units)`# unit|# units`;
   }
 
   value(lines: Lines): string {
@@ -80,7 +93,7 @@ class Telling {
 
   /** Goods with their price: `5 Wildflower honey, $40.00`. */
   priced(lines: Lines): string {
-    return `${this.goods(lines)}, ${this.value(lines)}`;
+    return joined([this.goods(lines), this.value(lines)], this.#say);
   }
 
   /** What a removal removed; undefined where the id names no removal. */
@@ -90,119 +103,180 @@ class Telling {
   }
 
   another(id: string): string {
+    const say = this.#say;
     const record = this.#ledger.standing.get(id);
-    if (record === undefined) return 'a record that is not here yet';
-    const sentence = recordSentence(record, this.#ledger);
-    return 'date' in record ? `${sentence} (${dayText(record.date)})` : sentence;
+    if (record === undefined) return say`a record that is not here yet`;
+    const sentence = recordSentence(record, this.#ledger, say);
+    return 'date' in record ? say`${sentence} (${say.day(record.date)})` : sentence;
+  }
+
+  slip(slip: string | undefined): string {
+    return slip === undefined ? '' : this.#say`slip ${slip}`;
+  }
+
+  fee(fee: number | undefined): string {
+    return fee ? this.#say`fee ${this.money(fee)}` : '';
+  }
+
+  /** `$40.00 in cash`. */
+  paid(cents: number, tender: 'cash' | 'cheque' | 'card'): string {
+    const say = this.#say;
+    const amount = this.money(cents);
+    if (tender === 'cash') return say`${amount} in cash`;
+    return tender === 'cheque' ? say`${amount} by cheque` : say`${amount} by card`;
   }
 }
 
-const TENDERS = { cash: 'in cash', cheque: 'by cheque', card: 'by card' } as const;
-const POOLS: Readonly<Record<string, string>> = { post: 'posted orders', gift: 'gift units' };
-
-const sentences: { readonly [K in Kind]: Say<K> } = {
-  season: (r) =>
+const sentences: { readonly [K in Kind]: Tell<K> } = {
+  season: (r, _, say) =>
     r.closed
-      ? `Season ${r.name} closed on ${dayText(r.closed.date)}`
-      : `Season ${r.name}: ${dayText(r.starts)} to ${dayText(r.ends)}, ${r.currency}`,
-  product: (r, tell) =>
-    `Product ${r.name}: ${tell.money(r.price)} a unit, case of ${r.case}` +
-    `${r.from ? `, from ${dayText(r.from)}` : ''}${r.retired ? ', retired' : ''}`,
-  hold: (r, tell) =>
-    `${r.lifted ? 'Stop-sale lifted' : 'Stop-sale'} of ${productName(tell.setup, r.product)}` +
-    `${r.lot ? `, lot ${r.lot}` : ''}: ${r.reason}`,
-  family: (r) => `Family ${r.name}`,
-  seller: (r, tell) =>
-    `Seller ${r.name}, family ${tell.setup.families.get(r.family)?.name ?? r.family}` +
-    `${r.goal ? `, goal ${unitsText(r.goal)} units` : ''}` +
-    `${r.active ? '' : ', not selling any more'}`,
-  host: (r) => `Host shop ${r.name}`,
-  neighbour: (r) => `Neighbour group ${r.name}`,
-  stall: (r, tell) =>
-    `Stall at ${tell.setup.hosts.get(r.host)?.name ?? r.host}, ${dayText(r.starts.slice(0, 10))} ` +
-    `${r.starts.slice(11)} to ${r.ends.slice(11)}`,
-  level: (r) => `Prize step at ${unitsText(r.units)} units: ${r.prize}`,
-  choice: (r, tell) =>
-    `Prize choice of ${tell.seller(r.seller)}: ` +
-    `${r.choice === NO_PRIZE ? 'no prize' : r.choice} ` +
-    `(${tell.setup.levels.get(r.level)?.prize ?? r.level})`,
-  proceeds: (r, tell) =>
-    `Proceeds: ${proceedsSteps(r, tell)} units` +
-    `${r.waiver ? `, ${tell.money(r.waiver.cents)} more without prizes` : ''}`,
-  order: (r, tell) =>
-    `Family order of ${tell.seller(r.seller)}: ${tell.priced(r.lines)}` +
-    `${r.gifts ? `, and ${tell.goods(r.gifts)} to give away` : ''}`,
-  'supply-order': (r, tell) => `Order to the supplier: ${tell.priced(r.lines)}`,
-  delivery: (r, tell) => `Delivery: ${tell.priced(r.lines)}${r.slip ? `, slip ${r.slip}` : ''}`,
-  'swap-in': (r, tell) => `Swap in from ${neighbour(r.neighbour, tell)}: ${tell.priced(r.lines)}`,
-  'swap-out': (r, tell) => `Swap out to ${neighbour(r.neighbour, tell)}: ${tell.priced(r.lines)}`,
-  exchange: (r, tell) => `Exchange with the supplier, one for one: ${tell.goods(r.lines)}`,
-  handover: (r, tell) => `Goods out to ${tell.seller(r.seller)}: ${tell.priced(r.lines)}`,
-  return: (r, tell) => `Goods back from ${tell.seller(r.seller)}: ${tell.priced(r.lines)}`,
-  pass: (r, tell) =>
-    `Pass on from ${tell.seller(r.from)} to ${tell.seller(r.to)}: ${tell.priced(r.lines)}`,
-  online: (r, tell) =>
-    `Online order ${r.order}${r.seller ? ` for ${tell.seller(r.seller)}` : ''}: ` +
-    `${tell.goodsAndGifts(r.lines, r.gifts)}, ` +
-    `${tell.money(r.paid)} paid, ${r.sent === 'post' ? 'posted' : 'brought by hand'}`,
-  gift: (r, tell) =>
-    `Gift units${r.seller ? ` of ${tell.seller(r.seller)}` : ''} ` +
-    `${r.from === 'supplier' ? 'given on by the supplier' : 'out of the stockroom'}: ` +
-    tell.priced(r.lines),
-  'stall-close': (r, tell) =>
-    `Stall settled, ${stallName(tell.setup, r.stall)}: ${tell.units(soldAtStall(r))} sold, ` +
-    `${tell.value(soldAtStall(r))}; takings ${tell.money(takingsAtStall(r))}`,
-  shareout: (r, tell) => {
-    const pool = POOLS[r.pool] ?? stallName(tell.setup, r.pool.slice('stall:'.length));
+      ? say`Season ${r.name} closed on ${say.day(r.closed.date)}`
+      : say`Season ${r.name}: ${say.day(r.starts)} to ${say.day(r.ends)}, ${r.currency}`,
+  product: (r, tell, say) => {
+    const facts = [
+      say`${tell.money(r.price)} a unit`,
+      say`case of ${r.case}`,
+      r.from ? say`from ${say.day(r.from)}` : '',
+      r.retired ? say`retired` : '',
+    ];
+    return say`Product ${r.name}: ${joined(facts, say)}`;
+  },
+  hold: (r, tell, say) => {
+    const product = productName(tell.setup, r.product);
+    const what = joined([product, r.lot ? say`lot ${r.lot}` : ''], say);
+    return r.lifted
+      ? say`Stop-sale lifted of ${what}: ${r.reason}`
+      : say`Stop-sale of ${what}: ${r.reason}`;
+  },
+  family: (r, _, say) => say`Family ${r.name}`,
+  seller: (r, tell, say) => {
+    const facts = [
+      say`Seller ${r.name}`,
+      say`family ${tell.setup.families.get(r.family)?.name ?? r.family}`,
+      r.goal ? say.count(r.goal)`goal # unit|goal # units` : '',
+      r.active ? '' : say`not selling any more`,
+    ];
+    return joined(facts, say);
+  },
+  host: (r, _, say) => say`Host shop ${r.name}`,
+  neighbour: (r, _, say) => say`Neighbour group ${r.name}`,
+  stall: (r, tell, say) => {
+    const host = tell.setup.hosts.get(r.host)?.name ?? r.host;
+    const [day, from, to] = [r.starts.slice(0, 10), r.starts.slice(11), r.ends.slice(11)];
+    return say`Stall at ${host}, ${say.day(day)} ${from} to ${to}`;
+  },
+  level: (r, _, say) => say.count(r.units)`Prize step at # unit: ${r.prize}|Prize step at # units:
+    ${r.prize}`,
+  choice: (r, tell, say) => {
+    const choice = r.choice === NO_PRIZE ? say`no prize` : r.choice;
+    const prize = tell.setup.levels.get(r.level)?.prize ?? r.level;
+    return say`Prize choice of ${tell.seller(r.seller)}: ${choice} (${prize})`;
+  },
+  proceeds: (r, tell, say) => {
+    const steps = r.steps.map(
+      (step) =>
+        say.count(step.from)`${tell.money(step.cents)} from # unit|${tell.money(step.cents)} from #
+        units`,
+    );
+    const waiver = r.waiver ? say`${tell.money(r.waiver.cents)} more without prizes` : '';
+    return say`Proceeds: ${joined([...steps, waiver], say)}`;
+  },
+  order: (r, tell, say) => {
+    const goods = tell.priced(r.lines);
+    const said = r.gifts ? say`${goods}, and ${tell.goods(r.gifts)} to give away` : goods;
+    return say`Family order of ${tell.seller(r.seller)}: ${said}`;
+  },
+  'supply-order': (r, tell, say) => say`Order to the supplier: ${tell.priced(r.lines)}`,
+  delivery: (r, tell, say) =>
+    say`Delivery: ${joined([tell.priced(r.lines), tell.slip(r.slip)], say)}`,
+  'swap-in': (r, tell, say) =>
+    say`Swap in from ${tell.neighbour(r.neighbour)}: ${tell.priced(r.lines)}`,
+  'swap-out': (r, tell, say) =>
+    say`Swap out to ${tell.neighbour(r.neighbour)}: ${tell.priced(r.lines)}`,
+  exchange: (r, tell, say) => say`Exchange with the supplier, one for one: ${tell.goods(r.lines)}`,
+  handover: (r, tell, say) => say`Goods out to ${tell.seller(r.seller)}: ${tell.priced(r.lines)}`,
+  return: (r, tell, say) => say`Goods back from ${tell.seller(r.seller)}: ${tell.priced(r.lines)}`,
+  pass: (r, tell, say) =>
+    say`Pass on from ${tell.seller(r.from)} to ${tell.seller(r.to)}: ${tell.priced(r.lines)}`,
+  online: (r, tell, say) => {
+    const facts = joined(
+      [
+        tell.goodsAndGifts(r.lines, r.gifts),
+        say`${tell.money(r.paid)} paid`,
+        r.sent === 'post' ? say`posted` : say`brought by hand`,
+      ],
+      say,
+    );
+    return r.seller
+      ? say`Online order ${r.order} for ${tell.seller(r.seller)}: ${facts}`
+      : say`Online order ${r.order}: ${facts}`;
+  },
+  gift: (r, tell, say) => {
+    const goods = tell.priced(r.lines);
+    const seller = r.seller ? tell.seller(r.seller) : undefined;
+    if (r.from === 'supplier') {
+      return seller === undefined
+        ? say`Gift units given on by the supplier: ${goods}`
+        : say`Gift units of ${seller} given on by the supplier: ${goods}`;
+    }
+    return seller === undefined
+      ? say`Gift units out of the stockroom: ${goods}`
+      : say`Gift units of ${seller} out of the stockroom: ${goods}`;
+  },
+  'stall-close': (r, tell, say) =>
+    say`Stall settled, ${tell.stall(r.stall)}: ${tell.units(soldAtStall(r))} sold,
+      ${tell.value(soldAtStall(r))}; takings ${tell.money(takingsAtStall(r))}`,
+  shareout: (r, tell, say) => {
     const shared = Object.values(r.lines).flatMap((lines) => Object.entries(lines));
     const byPlace = Object.fromEntries(shared.map(([, units], place) => [String(place), units]));
-    const sellers = Object.keys(r.lines).length;
-    return `Share-out of ${pool}: ${tell.units(byPlace)} to ${sellers} sellers`;
+    const sellers = say.count(Object.keys(r.lines).length)`# seller|# sellers`;
+    return say`Share-out of ${pooled(r.pool, tell, say)}: ${tell.units(byPlace)} to ${sellers}`;
   },
-  payment: (r, tell) =>
-    `Payment from ${tell.seller(r.seller)}: ${tell.money(r.cents)} ${TENDERS[r.tender]}` +
-    `${r.receipt ? `, receipt ${r.receipt}` : ''}`,
-  refund: (r, tell) =>
-    `Refund to ${tell.seller(r.seller)}: ${tell.money(r.cents)} ${TENDERS[r.tender]}`,
-  deposit: (r, tell) =>
-    `Deposit at the bank: ${tell.money(r.cents)}${r.slip ? `, slip ${r.slip}` : ''}`,
-  'card-settle': (r, tell) =>
-    `Card payout: ${tell.money(r.cents)} to the ${r.to}` +
-    `${r.fee ? `, fee ${tell.money(r.fee)}` : ''}`,
-  debit: (r, tell) =>
-    `Debit by the supplier: ${tell.money(r.cents)}` +
-    `${r.announced === undefined ? '' : `, announced ${tell.money(r.announced)}`}`,
-  'debit-returned': (r, tell) =>
-    `Returned debit: ${tell.another(r.debit)}${r.fee ? `; fee ${tell.money(r.fee)}` : ''}`,
-  'bank-fee': (r, tell) => `Bank fee: ${tell.money(r.cents)}`,
-  bounced: (r, tell) =>
-    `Bounced cheque: ${tell.another(r.payment)}` +
-    `${r.fee ? `; fee ${tell.money(r.fee)}${r.charge ? ', charged to the family' : ''}` : ''}`,
-  loss: (r, tell) =>
-    r.lines
-      ? `Write-off of ${tell.priced(r.lines)}: ${r.reason}`
-      : `Write-off of ${tell.money(r.cents ?? 0)} that ${tell.seller(r.seller)} ` +
-        `had still to pay: ${r.reason}`,
-  found: (r, tell) => `Found in the stockroom: ${tell.priced(r.lines)}: ${r.reason}`,
-  count: (r, tell) =>
-    r.sheet !== undefined
-      ? `Stall sheet, ${stallName(tell.setup, r.sheet.stall)}: ` +
-        `${unitsText(r.sheet.entries.length)} lines`
-      : `Count of the stockroom: ${tell.units(r.lines)}` +
-        `${r.counters ? `, by ${r.counters.join(' and ')}` : ''}`,
-  settle: (r, tell) => `Proceeds credited by the supplier: ${tell.money(r.proceeds)}`,
-  void: (r, tell) => {
+  payment: (r, tell, say) => {
+    const receipt = r.receipt ? say`receipt ${r.receipt}` : '';
+    const facts = joined([tell.paid(r.cents, r.tender), receipt], say);
+    return say`Payment from ${tell.seller(r.seller)}: ${facts}`;
+  },
+  refund: (r, tell, say) =>
+    say`Refund to ${tell.seller(r.seller)}: ${tell.paid(r.cents, r.tender)}`,
+  deposit: (r, tell, say) =>
+    say`Deposit at the bank: ${joined([tell.money(r.cents), tell.slip(r.slip)], say)}`,
+  'card-settle': (r, tell, say) => {
+    const amount = tell.money(r.cents);
+    const to = r.to === 'bank' ? say`${amount} to the bank` : say`${amount} to the supplier`;
+    return say`Card payout: ${joined([to, tell.fee(r.fee)], say)}`;
+  },
+  debit: (r, tell, say) => {
+    const said = r.announced === undefined ? '' : say`announced ${tell.money(r.announced)}`;
+    return say`Debit by the supplier: ${joined([tell.money(r.cents), said], say)}`;
+  },
+  'debit-returned': (r, tell, say) =>
+    say`Returned debit: ${[tell.another(r.debit), tell.fee(r.fee)].filter(Boolean).join(say`; `)}`,
+  'bank-fee': (r, tell, say) => say`Bank fee: ${tell.money(r.cents)}`,
+  bounced: (r, tell, say) => {
+    const fee = joined([tell.fee(r.fee), r.fee && r.charge ? say`charged to the family` : ''], say);
+    return say`Bounced cheque: ${[tell.another(r.payment), fee].filter(Boolean).join(say`; `)}`;
+  },
+  loss: (r, tell, say) => {
+    if (r.lines) return say`Write-off of ${tell.priced(r.lines)}: ${r.reason}`;
+    const seller = r.seller === undefined ? say`nobody named` : tell.seller(r.seller);
+    return say`Write-off of ${tell.money(r.cents ?? 0)} that ${seller} had still to pay:
+      ${r.reason}`;
+  },
+  found: (r, tell, say) => say`Found in the stockroom: ${tell.priced(r.lines)}: ${r.reason}`,
+  count: (r, tell, say) => {
+    const by = r.counters ? say`by ${say.list(r.counters)}` : '';
+    return say`Count of the stockroom: ${joined([tell.units(r.lines), by], say)}`;
+  },
+  settle: (r, tell, say) => say`Proceeds credited by the supplier: ${tell.money(r.proceeds)}`,
+  void: (r, tell, say) => {
     const back = tell.removedBy(r.voids);
-    if (back !== undefined) return `Removal taken back: ${tell.another(back)}`;
-    return `Removed: ${tell.another(r.voids)}. Reason: ${r.reason}`;
+    if (back !== undefined) return say`Removal taken back: ${tell.another(back)}`;
+    return say`Removed: ${tell.another(r.voids)}. Reason: ${r.reason}`;
   },
 };
 
-function proceedsSteps({ steps }: RecordOf<'proceeds'>, tell: Telling): string {
-  const told = steps.map((step) => `${tell.money(step.cents)} from ${unitsText(step.from)}`);
-  return told.join(', ');
-}
-
-function neighbour(id: string, tell: Telling): string {
-  return tell.setup.neighbours.get(id)?.name ?? id;
+function pooled(pool: string, tell: Telling, say: Say): string {
+  if (pool === 'post') return say`posted orders`;
+  return pool === 'gift' ? say`gift units` : tell.stall(pool.slice('stall:'.length));
 }

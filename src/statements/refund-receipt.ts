@@ -3,7 +3,7 @@ import type { Ledger } from '../ledger/ledger.ts';
 import type { RecordOf } from '../records/record.ts';
 import { type RecordPaperRefusal, recordForPaper } from './goods-slip.ts';
 import type { Paper } from './paper.ts';
-import { type PaperContext, PaperTexts } from './paper-frame.ts';
+import { familyOfSeller, type PaperContext, PaperTexts } from './paper-frame.ts';
 import { balanceAfter } from './payment-receipt.ts';
 
 /**
@@ -17,7 +17,8 @@ export function refundReceipt(
 ): Outcome<Paper, RecordPaperRefusal> {
   const record = recordForPaper(ledger, recordId, ['refund']);
   if (!record.ok) return record;
-  return done(refundPaper(record.value, ledger, new PaperTexts(ledger, context)));
+  const family = familyOfSeller(ledger, record.value.seller);
+  return done(refundPaper(record.value, ledger, new PaperTexts(ledger, context, family)));
 }
 
 function refundPaper(refund: RecordOf<'refund'>, ledger: Ledger, texts: PaperTexts): Paper {

@@ -1,9 +1,10 @@
 import { byText } from '../base/order.ts';
 import type { Ledger } from '../ledger/ledger.ts';
 import type { MoneyProof, ProofRow, SeasonProof } from '../questions/season-proof.ts';
+import { joined } from './joined.ts';
 import type { Paper, TableBlock } from './paper.ts';
 import { type PaperContext, PaperTexts } from './paper-frame.ts';
-import type { Words } from './words-en.ts';
+import type { PaperWords } from './paper-words.ts';
 
 /** The page that the group's leader signs at the end: every unit and all money accounted for. */
 export function seasonProofPaper(proof: SeasonProof, ledger: Ledger, context: PaperContext): Paper {
@@ -34,10 +35,16 @@ export function seasonProofPaper(proof: SeasonProof, ledger: Ledger, context: Pa
 }
 
 function leadText(proof: SeasonProof, texts: PaperTexts): string {
-  const units = texts.units(proof.total.toAccountFor);
+  const units = proof.total.toAccountFor;
   const open = proof.products.filter((row) => row.difference !== 0);
   if (open.length === 0) return texts.words.proof.agrees(units);
-  return texts.words.proof.differs(units, open.map((row) => texts.product(row.product)).join(', '));
+  return texts.words.proof.differs(
+    units,
+    joined(
+      open.map((row) => texts.product(row.product)),
+      texts.say,
+    ),
+  );
 }
 
 function cameInTable(proof: SeasonProof, texts: PaperTexts): TableBlock {
@@ -109,7 +116,7 @@ function differenceText(difference: number, texts: PaperTexts): string {
   return difference < 0 ? proof.short(units) : proof.over(units);
 }
 
-type MoneyRow = keyof Words['proof']['moneyRows'];
+type MoneyRow = keyof PaperWords['proof']['moneyRows'];
 
 function moneyTable(money: MoneyProof, texts: PaperTexts): TableBlock {
   const { words } = texts;

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { english } from '../words/english.ts';
 import { sentence } from './sentence.ts';
 
 it.each([
@@ -10,5 +11,5 @@ it.each([
   ['5 units of 3 products', '5 units of 3 products.'],
   ['', '.'],
 ])('%j ends as %j', (text, ended) => {
-  expect(sentence(text)).toBe(ended);
+  expect(sentence(text, english)).toBe(ended);
 });

@@ -11,6 +11,8 @@ import type { Language } from './language.ts';
 export interface Customs {
   /** Whole units: `12,000`. */
   units(units: number): string;
+  /** A part of a unit, to two places: `0.4`. */
+  parts(units: number): string;
   /** @param minor whole minor units @param currency ISO 4217 code */
   money(minor: number, currency: string): string;
   /** The amount without the currency's sign, for columns whose head names the currency. */
@@ -30,6 +32,7 @@ export function customsOf({ tag, customs }: Language): Customs {
   const wholes = new Intl.NumberFormat(customs);
   // American English would put one more comma before "and".
   const lists = new Intl.ListFormat(tag === 'en' ? 'en-GB' : customs, { type: 'conjunction' });
+  const parts = new Intl.NumberFormat(customs, { maximumFractionDigits: 2, useGrouping: false });
   const plurals = new Intl.PluralRules(customs);
   const formats = new Map<string, Intl.NumberFormat>();
   const format = (currency: string, style: 'currency' | 'decimal'): Intl.NumberFormat => {
@@ -42,6 +45,7 @@ export function customsOf({ tag, customs }: Language): Customs {
     signed(format(currency, style).format(decimal(minor, minorDigits(currency))));
   return {
     units: (units) => signed(wholes.format(units + 0)),
+    parts: (units) => signed(parts.format(units + 0)),
     money: (minor, currency) =>
       /^[A-Z]{3}$/.test(currency)
         ? written(minor, currency, 'currency')

@@ -1,5 +1,5 @@
 import Type from 'typebox';
-import { common, Day, Minor, Reason, ShortId, Text } from '../fields.ts';
+import { common, Day, LanguageTag, Minor, Reason, ShortId, Text } from '../fields.ts';
 
 const SignedMinor = Type.Integer({
   minimum: -Number.MAX_SAFE_INTEGER,
@@ -28,6 +28,8 @@ export const Season = Type.Object({
   group: Type.Optional(Text),
   /** Whom families can ask about a paper: someone other than the treasurer. */
   ask: Type.Optional(Text),
+  /** The language of papers that are for no family, or for one without its own (BCP 47). */
+  language: Type.Optional(LanguageTag),
   /** How pooled credit is shared; without it, by minutes worked and largest remainder. */
   sharing: Type.Optional(
     Type.Object({

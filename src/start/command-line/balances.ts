@@ -2,7 +2,7 @@ import { sortedEntries } from '../../base/order.ts';
 import type { Balances } from '../../ledger/balances.ts';
 import type { Setup } from '../../ledger/setup.ts';
 import { accountName } from '../../statements/account-name.ts';
-import { moneyText, unitsText } from '../../statements/money-text.ts';
+import { english } from '../../words/english.ts';
 import type { Command } from './command.ts';
 import { BOOK_HELP, bookOptions, openBalances } from './open-book.ts';
 import { writeJson } from './outlet.ts';
@@ -36,8 +36,8 @@ function balancesText(setup: Setup, found: Balances): string {
   const { money } = found.toAccounts();
   const moneyRows = Object.entries(money).map(([account, minor]) => [
     account,
-    moneyText(minor, currency),
-    accountName({ setup }, 'money', account),
+    english.money(minor, currency),
+    accountName({ setup }, 'money', account, english),
   ]);
   return [
     `Stock, units\n${goodsTable(setup, found, 'stock')}`,
@@ -50,9 +50,9 @@ function balancesText(setup: Setup, found: Balances): string {
 function goodsTable(setup: Setup, found: Balances, which: 'stock' | 'credit'): string {
   const rows: string[][] = [];
   for (const [account] of sortedEntries(found.table(which))) {
-    const name = accountName({ setup }, which, account);
+    const name = accountName({ setup }, which, account, english);
     for (const [product, units] of Object.entries(found.linesOf(which, account))) {
-      rows.push([account, product, unitsText(units), name]);
+      rows.push([account, product, english.units(units), name]);
     }
   }
   return textTable(['account', 'product', 'units', 'is'], rows, new Set([2]));

@@ -1,5 +1,6 @@
 import { closingList } from '../../questions/closing-list.ts';
 import { closingWords } from '../../statements/closing-words.ts';
+import { english } from '../../words/english.ts';
 import type { Command } from './command.ts';
 import { BOOK_HELP, bookOptions, openBook } from './open-book.ts';
 import { writeJson } from './outlet.ts';
@@ -24,7 +25,10 @@ Examples
   run: async (given, outlet) => {
     const { ledger } = await openBook(given, outlet);
     const { ready, items } = closingList(ledger, outlet.today);
-    const lines = items.map((item) => ({ item, words: closingWords(item, ledger, outlet.today) }));
+    const lines = items.map((item) => ({
+      item,
+      words: closingWords(item, ledger, outlet.today, english),
+    }));
     if (given.has('json')) {
       const answers = lines.map(({ item, words }) => ({
         item: item.item,

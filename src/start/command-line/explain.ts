@@ -4,7 +4,7 @@ import { type Explained, explain as explainOf } from '../../questions/explain/ex
 import { readObservation } from '../../questions/explain/observation.ts';
 import { accountName, productName } from '../../statements/account-name.ts';
 import { explanationWords, lookWords } from '../../statements/explanation-words.ts';
-import { moneyText, unitsText } from '../../statements/money-text.ts';
+import { english } from '../../words/english.ts';
 import { messageOf } from '../message-of.ts';
 import type { Command } from './command.ts';
 import { BOOK_HELP, bookOptions, openBook } from './open-book.ts';
@@ -82,12 +82,12 @@ function answerOf(explained: Explained, ledger: Ledger) {
       edits: each.edits,
       odds: each.odds,
       kind: each.kind,
-      words: explanationWords(each, ledger),
+      words: explanationWords(each, ledger, english),
     })),
     unexplained,
     ...(decides === undefined
       ? {}
-      : { decides: { ...decides, words: lookWords(decides, ledger) } }),
+      : { decides: { ...decides, words: lookWords(decides, ledger, english) } }),
   };
 }
 
@@ -99,9 +99,9 @@ function wordsOf(explained: Explained, ledger: Ledger): string {
   );
   if (unexplained) lines.push('', 'Nothing single explains this.');
   for (const each of explanations) {
-    lines.push('', `${Math.round(each.odds * 100)} %  ${explanationWords(each, ledger)}`);
+    lines.push('', `${Math.round(each.odds * 100)} %  ${explanationWords(each, ledger, english)}`);
   }
-  if (decides !== undefined) lines.push('', lookWords(decides, ledger));
+  if (decides !== undefined) lines.push('', lookWords(decides, ledger, english));
   return `${lines.join('\n')}\n`;
 }
 
@@ -114,12 +114,12 @@ function differenceLines(
   const which = name.slice(0, cut);
   const account = name.slice(cut + 1);
   if (which !== 'stock' && which !== 'money' && which !== 'credit') return [];
-  const place = accountName(ledger, which, account);
+  const place = accountName(ledger, which, account, english);
   const currency = ledger.setup.season?.currency ?? '';
   if (typeof off === 'number')
-    return [`▲ ${place}: ${less(off, moneyText(Math.abs(off), currency))}`];
+    return [`▲ ${place}: ${less(off, english.money(Math.abs(off), currency))}`];
   return Object.entries(off).map(([product, units]) => {
-    const amount = `${unitsText(Math.abs(units))} ${productName(ledger.setup, product)}`;
+    const amount = `${english.units(Math.abs(units))} ${productName(ledger.setup, product)}`;
     return `▲ ${place}: ${less(units, amount)}`;
   });
 }

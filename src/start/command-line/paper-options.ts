@@ -1,6 +1,7 @@
 import type { Printed } from '../../paper/paper-printer.ts';
 import type { AcceptedBook } from '../../rules/accept-book.ts';
 import { type PaperContext, paperContext } from '../../statements/paper-frame.ts';
+import { saysIn } from '../../words/all-languages.ts';
 import type { Outlet } from './outlet.ts';
 import type { Arguments, OptionTable } from './read-arguments.ts';
 import { Stop } from './stop.ts';
@@ -17,7 +18,7 @@ export function contextOf(given: Arguments, book: AcceptedBook, asAt: string): P
   const ask = given.get('ask');
   const name = given.get('name');
   return {
-    ...paperContext(book.ledger, book.header, asAt),
+    ...paperContext(book.ledger, book.header, asAt, saysIn),
     ...(name === undefined ? {} : { group: name }),
     ...(ask === undefined ? {} : { ask }),
   };

@@ -3,8 +3,8 @@ import { readLine as read } from '../../intake/one-line/read-line.ts';
 import type { Ledger } from '../../ledger/ledger.ts';
 import { lineNames } from '../../questions/line-names.ts';
 import { workingDay } from '../../questions/working-day.ts';
-import { dayText } from '../../statements/day-text.ts';
 import { recordSentence } from '../../statements/record-sentence.ts';
+import { english } from '../../words/english.ts';
 import type { Command } from './command.ts';
 import { BOOK_HELP, bookOptions, openBook } from './open-book.ts';
 import { writeJson } from './outlet.ts';
@@ -37,7 +37,9 @@ Examples
     const readings = records.map((record) => ({ sentence: sentenceOf(record, ledger), record }));
     if (given.has('json')) await writeJson(outlet, { readings, wanted });
     else {
-      const told = readings.map(({ sentence, record }) => `${sentence} (${dayText(record.date)})`);
+      const told = readings.map(
+        ({ sentence, record }) => `${sentence} (${english.day(record.date)})`,
+      );
       const lacks = wanted.map((one) =>
         one.said === '' ? `wanted: ${one.wanted}` : `${one.said}: wanted ${one.wanted}`,
       );
@@ -48,5 +50,5 @@ Examples
 };
 
 function sentenceOf(record: LineDraft, ledger: Ledger): string {
-  return recordSentence({ id: '', at: '', by: '', ...record }, ledger);
+  return recordSentence({ id: '', at: '', by: '', ...record }, ledger, english);
 }

@@ -6,7 +6,7 @@ import { say } from '../say.ts';
 
 /** The sentence that the record of a draft will have. */
 export function draftSentence(draft: LineDraft, ledger: Ledger): string {
-  return recordSentence({ id: '', at: '', by: '', ...draft }, ledger);
+  return recordSentence({ id: '', at: '', by: '', ...draft }, ledger, say);
 }
 
 /** What a line still wants, or the word in it that is not known, in one sentence. */

@@ -1,5 +1,5 @@
+import { say } from '../say.ts';
 import '../styles/pictures.css';
-import { moneyText } from '../../statements/money-text.ts';
 import { useBook } from '../book.ts';
 import { DifferenceStrip } from './difference-strip.tsx';
 import { Difference } from './figures.tsx';
@@ -22,12 +22,12 @@ export function HaveAgainstShould(props: {
       <dl>
         <div>
           <dt>Should have</dt>
-          <dd>{moneyText(should, currency)}</dd>
+          <dd>{say.money(should, currency)}</dd>
           <Bar part={should} of={most} look="bar-should" />
         </div>
         <div>
           <dt>Have</dt>
-          <dd>{moneyText(have, currency)}</dd>
+          <dd>{say.money(have, currency)}</dd>
           <Bar part={have} of={most} look="bar-have" />
         </div>
         <div class="have-difference">

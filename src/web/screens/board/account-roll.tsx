@@ -30,7 +30,8 @@ export function AccountRoll(props: {
   return (
     <>
       <p class="roll-now">
-        {say`Now`} <Figure figure={balanceFigure(following.ledger, account, balance, currency)} />
+        {say`Now`}{' '}
+        <Figure figure={balanceFigure(following.ledger, account, balance, currency, say)} />
       </p>
       {lines.length === 0 ? (
         <p class="none">{say`No record has changed this yet.`}</p>
@@ -91,7 +92,7 @@ function AccountLine(props: {
         <span class="roll-day roll-narrow">{say.day(line.date)}</span>{' '}
         <a href={`/records/${line.record}`}>
           {line.cause === 'new-price' ? say`New price: ` : ''}
-          {record === undefined ? line.record : recordSentence(record, ledger)}
+          {record === undefined ? line.record : recordSentence(record, ledger, say)}
         </a>
       </th>
       <td class="number">{`${change > 0 ? '+' : ''}${text(change)}`}</td>

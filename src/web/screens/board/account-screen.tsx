@@ -19,7 +19,7 @@ export function AccountScreen({ params, search }: ScreenProps) {
   const name = ledgerNames.find((known) => known === params.ledger) ?? 'money';
   const account = params.account ?? '';
   const product = search.get('product') ?? undefined;
-  const title = accountName(ledger, name, account);
+  const title = accountName(ledger, name, account, say);
   const seen = seenPlaceOf(name, account);
   return (
     <Page

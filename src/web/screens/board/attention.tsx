@@ -24,7 +24,7 @@ export function Attention() {
       ) : (
         <ul class="attention-items">
           {open.slice(0, SHOWN).map(({ item, short }) => {
-            const words = closingWords(item, ledger, book.workingDay());
+            const words = closingWords(item, ledger, book.workingDay(), say);
             const missing = short
               ? say`${say.money(short, book.currency)} missing that morning`
               : '';

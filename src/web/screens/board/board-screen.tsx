@@ -22,7 +22,7 @@ export function BoardScreen({ params, search }: ScreenProps) {
   const chosen = placeIds.find((place) => place === params.place);
   return (
     <Page
-      title={chosen === undefined ? say`Places` : placeName(chosen)}
+      title={chosen === undefined ? say`Places` : placeName(chosen, say)}
       layout={chosen === undefined ? 'board' : 'board board-place'}
       above={chosen !== undefined && <a href="/">{say`Places`}</a>}
     >

@@ -31,11 +31,11 @@ function PlaceCard({ place, chosen }: { readonly place: Place; readonly chosen: 
       aria-current={chosen ? 'true' : undefined}
     >
       <span class="place-name">
-        {placeName(place.place)}
+        {placeName(place.place, say)}
         {place.negative && <span class="place-flag">{say`▲ more out than in`}</span>}
       </span>
       <span class="place-figures">
-        {placeFigures(place, currency).map((figure) => (
+        {placeFigures(place, currency, say).map((figure) => (
           <span class="place-figure" key={`${figure.about} ${figure.words}`}>
             <Figure figure={figure} />
           </span>

@@ -1,8 +1,8 @@
 import type { Places, ProofPart } from '../../../questions/places.ts';
-import { moneyText, unitsText } from '../../../statements/money-text.ts';
 import { proofPartName } from '../../../statements/place-words.ts';
 import { useBook } from '../../book.ts';
 import { Later } from '../../parts/later.tsx';
+import { say } from '../../say.ts';
 
 const proofTables = async () => (await import('../pictures/proof-tables.tsx')).ProofTables;
 
@@ -13,29 +13,30 @@ const proofTables = async () => (await import('../pictures/proof-tables.tsx')).P
 export function Proof({ places }: { readonly places: Places }) {
   const { currency } = useBook();
   const { units, money } = places;
-  const text = (minor: number) => moneyText(minor, currency);
+  const text = (minor: number) => say.money(minor, currency);
   return (
     <section class="proof" aria-label="Total">
       <figure class="proof-line" aria-labelledby="proof-units">
         <figcaption class="proof-sum" id="proof-units">
           <span class="shape shape-goods figure-goods" aria-hidden="true" />
-          <b>{unitsText(units.in)}</b> units in = <b>{unitsText(units.accounted)}</b> accounted for
+          {say.pieces`${<b>{say.units(units.in)}</b>} units in =
+            ${<b>{say.units(units.accounted)}</b>} accounted for`}
           {units.in === units.accounted && <span class="proof-agrees"> ✓</span>}
         </figcaption>
-        <SumBar about="goods" side="units" parts={units.parts} text={unitsText} />
+        <SumBar about="goods" side="units" parts={units.parts} text={say.units} />
       </figure>
       <figure class="proof-line" aria-labelledby="proof-money">
         <figcaption class="proof-sum" id="proof-money">
           <span class="shape shape-money figure-money" aria-hidden="true" />
-          <b>{moneyText(money.owed, currency)}</b> owed or earned ={' '}
-          <b>{moneyText(money.accounted, currency)}</b> accounted for
+          {say.pieces`${<b>{text(money.owed)}</b>} owed or earned =
+            ${<b>{text(money.accounted)}</b>} accounted for`}
           {money.owed === money.accounted && <span class="proof-agrees"> ✓</span>}
         </figcaption>
         <SumBar about="money" side="held" parts={money.parts} text={text} />
         {money.owedParts.length > 0 && (
           <p class="proof-owed">
             {money.owedParts
-              .map(({ part, amount }) => `${proofPartName(part, 'owed')} ${text(amount)}`)
+              .map(({ part, amount }) => `${proofPartName(part, 'owed', say)} ${text(amount)}`)
               .join(' + ')}
           </p>
         )}
@@ -66,7 +67,7 @@ function SumBar(props: {
       <ul class="sum-bar-words">
         {shown.map(({ part, amount }) => (
           <li key={part}>
-            {proofPartName(part, props.side)} {props.text(Math.abs(amount))}
+            {proofPartName(part, props.side, say)} {props.text(Math.abs(amount))}
             {amount < 0 && ' more out than in'}
           </li>
         ))}

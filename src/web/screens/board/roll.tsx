@@ -56,7 +56,7 @@ function RollLine(props: { readonly record: BookRecord; readonly hideDay: boolea
         {record.replaces !== undefined && <span class="soft"> {say`(edited)`}</span>}
         {trouble.value !== '' && <span class="error-text">{trouble.value}</span>}
       </span>
-      <Button quiet onClick={undo} label={say`Undo: ${recordSentence(record, book.ledger)}`}>
+      <Button quiet onClick={undo} label={say`Undo: ${recordSentence(record, book.ledger, say)}`}>
         {say`Undo`}
       </Button>
     </li>

@@ -114,7 +114,7 @@ function CheckAnswers({ list }: { readonly list: ClosingList }) {
                 {left.length === 0 && say`✓ nothing open`}
                 <ul>
                   {left.map((item) => {
-                    const said = closingWords(item, book.ledger, book.workingDay());
+                    const said = closingWords(item, book.ledger, book.workingDay(), say);
                     return (
                       <li key={item.item}>
                         {said.title}

@@ -20,7 +20,7 @@ const RECORDS_MAX = 12;
 export function ClosingRow({ item }: { readonly item: ClosingItem }) {
   const book = useBook();
   const { ledger } = book;
-  const words = closingWords(item, ledger, book.workingDay());
+  const words = closingWords(item, ledger, book.workingDay(), say);
   const short = leftInShort(item, words.left, PRODUCTS_NAMED_MAX);
   const familyOf = (seller: string) => ledger.setup.sellers.get(seller)?.family ?? '';
   const links = item.state === 'open' ? nextLinks(item, familyOf) : [];

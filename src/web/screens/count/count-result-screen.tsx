@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import type { Setup } from '../../../ledger/setup.ts';
 import {
@@ -7,7 +8,6 @@ import {
 } from '../../../questions/count-difference.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import { productName } from '../../../statements/account-name.ts';
-import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
 import { DifferenceStrip } from '../../parts/difference-strip.tsx';
 import { Difference, Units } from '../../parts/figures.tsx';
@@ -40,7 +40,7 @@ function CountResult({ count }: { readonly count: RecordOf<'count'> }) {
   const answer = countDifference(ledger, count);
   return (
     <Page
-      title={`Count of ${dayText(count.date)}`}
+      title={`Count of ${say.day(count.date)}`}
       above={<a href="/count">Count</a>}
       lead={
         <>
@@ -168,7 +168,7 @@ function differenceForm(kind: 'loss' | 'found', counted: CountedProduct, date: s
   const filled = new URLSearchParams({
     date,
     [`lines.${counted.product}`]: String(units),
-    note: `Stockroom count of ${dayText(date)}: ${units} ${kind === 'loss' ? 'short' : 'over'}`,
+    note: `Stockroom count of ${say.day(date)}: ${units} ${kind === 'loss' ? 'short' : 'over'}`,
   });
   return `/add/${kind}?${filled}`;
 }

@@ -1,6 +1,6 @@
 import { placeIds } from '../../../questions/places.ts';
 import type { Kind } from '../../../records/record.ts';
-import { kindNames } from '../../../statements/kind-name.ts';
+import { kindName } from '../../../statements/kind-name.ts';
 import { placeName } from '../../../statements/place-words.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
@@ -20,7 +20,7 @@ export function FindForm(props: { readonly asked: Asked; readonly onAsk: (asked:
     onValue: (value: string) => onAsk({ ...asked, [name]: value }),
   });
   const kinds = kindGroups.flatMap(([group, members]) =>
-    members.map((kind: Kind) => ({ value: kind, words: kindNames[kind], group })),
+    members.map((kind: Kind) => ({ value: kind, words: kindName(kind, say), group })),
   );
   const any = Object.keys(asked).length > 0;
   return (
@@ -33,7 +33,7 @@ export function FindForm(props: { readonly asked: Asked; readonly onAsk: (asked:
       <div class="find-fields">
         <SelectField
           label={say`Kind`}
-          options={[...kinds, { value: 'void', words: kindNames.void }]}
+          options={[...kinds, { value: 'void', words: kindName('void', say) }]}
           empty={say`Any kind`}
           {...field('kind')}
         />
@@ -42,7 +42,7 @@ export function FindForm(props: { readonly asked: Asked; readonly onAsk: (asked:
         <ProductPicker label={say`Product`} none={say`Any product`} {...field('product')} />
         <SelectField
           label={say`Place`}
-          options={placeIds.map((place) => ({ value: place, words: placeName(place) }))}
+          options={placeIds.map((place) => ({ value: place, words: placeName(place, say) }))}
           empty={say`Any place`}
           {...field('place')}
         />

@@ -25,7 +25,7 @@ export function FoundList({ found }: { readonly found: readonly FoundRecord[] })
               <a
                 class="roll-verb"
                 href={`/records/${record.id}/edit`}
-                aria-label={say`Edit: ${recordSentence(record, ledger)}`}
+                aria-label={say`Edit: ${recordSentence(record, ledger, say)}`}
               >
                 {say`Edit`}
               </a>

@@ -1,7 +1,7 @@
 import { say } from '../../say.ts';
 import './form.css';
 import type { Kind } from '../../../records/record.ts';
-import { kindNames } from '../../../statements/kind-name.ts';
+import { kindName } from '../../../statements/kind-name.ts';
 import { Page } from '../../parts/page.tsx';
 import type { ScreenProps } from '../../routes.ts';
 import { kindForms, kindGroups } from './kind-forms.ts';
@@ -18,7 +18,7 @@ export function AddScreen(_props: ScreenProps) {
               {kinds.map((kind) => (
                 <li key={kind}>
                   <a class="kind" href={OWN_PAGES[kind] ?? `/add/${kind}`}>
-                    <b>{kindNames[kind]}</b>
+                    <b>{kindName(kind, say)}</b>
                     <span>{kind === 'void' ? '' : kindForms[kind].about}</span>
                   </a>
                 </li>

@@ -1,7 +1,7 @@
 import { link } from '../../parts/link.tsx';
 import { say } from '../../say.ts';
 import './form.css';
-import { kindNames } from '../../../statements/kind-name.ts';
+import { kindName } from '../../../statements/kind-name.ts';
 import { useBook } from '../../book.ts';
 import { go } from '../../navigation.ts';
 import { Page } from '../../parts/page.tsx';
@@ -28,7 +28,7 @@ export function EditScreen({ params }: ScreenProps) {
   const context = { ledger: book.ledger, currency: book.currency };
   return (
     <Page
-      title={say`Edit: ${kindNames[record.kind]}`}
+      title={say`Edit: ${kindName(record.kind, say)}`}
       above={<a href={`/records/${record.id}`}>{say`The record as it is`}</a>}
       lead={say`The record as it was stays in its history.`}
     >

@@ -42,10 +42,11 @@ export function Effect(props: {
 
 function Change({ change }: { readonly change: ChangedBalance }) {
   const { ledger, currency } = useBook();
-  const figure = (amount: number) => balanceFigure(change.ledger, change.account, amount, currency);
+  const figure = (amount: number) =>
+    balanceFigure(change.ledger, change.account, amount, currency, say);
   return (
     <li>
-      <span class="effect-name">{accountName(ledger, change.ledger, change.account)}</span>
+      <span class="effect-name">{accountName(ledger, change.ledger, change.account, say)}</span>
       <span class="effect-figures">
         <Figure figure={figure(change.before)} /> <span aria-hidden="true">→</span>
         <span class="only-read">{say`then`}</span> <Figure figure={figure(change.after)} />

@@ -3,7 +3,7 @@ import { say } from '../../say.ts';
 import './form.css';
 import type { Lines } from '../../../records/fields.ts';
 import { isKind } from '../../../records/record.ts';
-import { kindNames } from '../../../statements/kind-name.ts';
+import { kindName } from '../../../statements/kind-name.ts';
 import { type Book, useBook } from '../../book.ts';
 import { Page } from '../../parts/page.tsx';
 import { linesToType, moneyToType } from '../../parts/typed.ts';
@@ -26,7 +26,7 @@ export function FormScreen({ params, search }: ScreenProps) {
   const start = startOf(kind, book.workingDay(), given(kind, search, book));
   return (
     <Page
-      title={kindNames[kind]}
+      title={kindName(kind, say)}
       above={<a href="/add">{say`All that can be recorded`}</a>}
       lead={kindForms[kind].about}
     >

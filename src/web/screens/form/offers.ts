@@ -55,7 +55,7 @@ export function optionsFor(form: ChoosingForm, ledger: Ledger, chosen: string): 
     .reverse()
     .map((record) => ({
       value: record.id,
-      words: `${say.day(record.date)}: ${recordSentence(record, ledger)}`,
+      words: `${say.day(record.date)}: ${recordSentence(record, ledger, say)}`,
     }));
 }
 
@@ -72,7 +72,7 @@ function things(of: Thing, { setup }: Ledger): Option[] {
     case 'stall':
       return [...setup.stalls.keys()].map((stall) => ({
         value: stall,
-        words: stallName(setup, stall),
+        words: stallName(setup, stall, say),
       }));
     case 'level':
       return [...setup.levels.values()].map((r) => ({ value: r.level, words: r.prize }));
@@ -87,6 +87,6 @@ function pools(ledger: Ledger, chosen: string): Option[] {
   );
   return names.map((account) => ({
     value: account.slice('pool:'.length),
-    words: accountName(ledger, 'credit', account),
+    words: accountName(ledger, 'credit', account, say),
   }));
 }

@@ -77,7 +77,7 @@ function ReceiptRow(props: {
           onChange={(event) => props.onTick(event.currentTarget.checked)}
         />
         <span class="receipt-words">
-          {say.day(record.date)}: {recordSentence(record, ledger)}
+          {say.day(record.date)}: {recordSentence(record, ledger, say)}
         </span>
         <Money minor={cents} plain />
       </label>

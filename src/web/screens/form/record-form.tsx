@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { ErrorAnswer } from '../../../contract/api.ts';
 import { type BookRecord, movementKinds } from '../../../records/record.ts';
-import { kindNames } from '../../../statements/kind-name.ts';
+import { kindName } from '../../../statements/kind-name.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import { ClosedNotice, useClosed } from '../../parts/closed-season.tsx';
@@ -64,7 +64,7 @@ export function RecordForm(props: {
   const readOnly = useReadOnly(kind, earlier);
   return (
     <form class="record-form" ref={form} onSubmit={save} noValidate>
-      <fieldset class="record-fields" disabled={readOnly} aria-label={kindNames[kind]}>
+      <fieldset class="record-fields" disabled={readOnly} aria-label={kindName(kind, say)}>
         {readOnly && <ClosedNotice />}
         <ErrorSummary errors={told.value} attempt={attempt.value} />
         {fields.map((field) => (

@@ -19,8 +19,8 @@ import type { ScreenProps } from '../../routes.ts';
 const ABOVE = <a href="/set-up/hosts">{say`Host shops`}</a>;
 
 const STALLS: readonly Column<HostStall>[] = [
-  { head: say`Stall`, cell: (row) => stallTimeText(row.starts, row.ends) },
-  { head: say`Open`, number: true, cell: (row) => hoursText(row.minutes) },
+  { head: say`Stall`, cell: (row) => stallTimeText(row.starts, row.ends, say) },
+  { head: say`Open`, number: true, cell: (row) => hoursText(row.minutes, say) },
   {
     head: say`Units`,
     number: true,
@@ -62,7 +62,7 @@ function Report({ report }: { readonly report: HostReport }) {
       above={ABOVE}
       lead={
         <>
-          {say.count(settled)`# stall|# stalls`}, {hoursText(report.minutes)},{' '}
+          {say.count(settled)`# stall|# stalls`}, {hoursText(report.minutes, say)},{' '}
           {say.count(report.units)`# unit|# units`}, {value}.
         </>
       }

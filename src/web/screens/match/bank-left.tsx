@@ -4,7 +4,7 @@ import type { Match } from '../../../questions/match/bank-matching.ts';
 import type { BankDiffers } from '../../../questions/match/bank-near-misses.ts';
 import type { BankMatch } from '../../../questions/match/match-bank.ts';
 import type { MissingRecord } from '../../../questions/match/missing-bank-records.ts';
-import { kindNames } from '../../../statements/kind-name.ts';
+import { kindName } from '../../../statements/kind-name.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import type { Saving } from '../../parts/saving.ts';
@@ -120,7 +120,7 @@ function Choice(props: LeftProps & { number: number; sets: readonly (readonly st
 
 function Missing(props: { readonly offer: MissingRecord; readonly saving: Saving }) {
   const { record, line } = props.offer;
-  const name = kindNames[record.kind];
+  const name = kindName(record.kind, say);
   return (
     <>
       <span>{say`Most likely missing in the book: ${name}.`}</span>
@@ -150,7 +150,7 @@ function Unknown(props: LeftProps & { readonly number: number }) {
       >{say`Why, for line ${props.number}?`}</a>
       {kinds.map((kind) => (
         <a key={kind} href={addLink({ kind, date, cents: Math.abs(cents) })}>
-          {say`Record as ${kindNames[kind].toLowerCase()}`}
+          {say`Record as ${kindName(kind, say).toLowerCase()}`}
         </a>
       ))}
     </>

@@ -100,7 +100,7 @@ function Matches(props: {
             left={line && <StatementLine {...line} />}
             right={<RecordLines ids={match.records} />}
           >
-            <span class="soft">{matchWords(match.why)}</span>
+            <span class="soft">{matchWords(match.why, say)}</span>
             {props.accept && (
               <Button
                 quiet

@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import './match.css';
 import '../../styles/tasks.css';
 import {
@@ -5,8 +6,6 @@ import {
   debitMornings,
   debitsNotAsAnnounced,
 } from '../../../questions/debits/debit-mornings.ts';
-import { dayText } from '../../../statements/day-text.ts';
-import { moneyText } from '../../../statements/money-text.ts';
 import { useBook } from '../../book.ts';
 import { Money } from '../../parts/figures.tsx';
 import { Notice } from '../../parts/notice.tsx';
@@ -18,7 +17,7 @@ import { MoneyPicture } from './money-picture.tsx';
 export function DebitsScreen() {
   const book = useBook();
   const mornings = debitMornings(book.ledger, book.workingDay());
-  const money = (minor: number) => moneyText(minor, book.currency);
+  const money = (minor: number) => say.money(minor, book.currency);
   return (
     <Page
       title="Debits by the supplier"
@@ -26,7 +25,7 @@ export function DebitsScreen() {
       lead="What the account will hold that morning, and what still helps."
     >
       {debitsNotAsAnnounced(book.ledger).map(({ record, date, taken, announced }) => (
-        <Notice key={record} tone="stop" title={`${dayText(date)}: not the amount announced`}>
+        <Notice key={record} tone="stop" title={`${say.day(date)}: not the amount announced`}>
           <p>
             {money(announced)} was announced, {money(taken)} was taken. Ask the supplier today.{' '}
             <a href={`/records/${record}`}>The record</a>
@@ -55,7 +54,7 @@ export function DebitsScreen() {
 function Morning({ morning }: { readonly morning: DebitMorning }) {
   const { currency } = useBook();
   const { takes, safe, short } = morning;
-  const word = short === 0 ? 'enough is safe' : `${moneyText(short, currency)} missing`;
+  const word = short === 0 ? 'enough is safe' : `${say.money(short, currency)} missing`;
   const rows: readonly (readonly [string, number])[] = [
     [morning.isAnnounced ? 'Announced' : 'Not announced; all that is owed now', takes],
     ['On the account that morning, by the book', morning.holds],
@@ -67,7 +66,7 @@ function Morning({ morning }: { readonly morning: DebitMorning }) {
   return (
     <section>
       <h2 class="column-head">
-        {morning.name}, {dayText(morning.takenOn)}
+        {morning.name}, {say.day(morning.takenOn)}
       </h2>
       <p>
         <StateMark mark={short === 0 ? 'done' : 'open'} word={word} />
@@ -91,8 +90,8 @@ function WhatHelps({ morning }: { readonly morning: DebitMorning }) {
   return (
     <>
       <p>
-        Cash helps if it is at the bank by {dayText(morning.lastCashDay)}, a cheque by{' '}
-        {dayText(morning.lastChequeDay)}.
+        Cash helps if it is at the bank by {say.day(morning.lastCashDay)}, a cheque by{' '}
+        {say.day(morning.lastChequeDay)}.
       </p>
       {morning.couldPay.length > 0 && <p>Still to pay, the most first:</p>}
       <ul>

@@ -55,7 +55,7 @@ export function RecordLines({ ids }: { readonly ids: readonly string[] }) {
         return (
           <p key={id}>
             {'date' in record && `${say.day(record.date)} `}
-            <a href={`/records/${record.id}`}>{recordSentence(record, ledger)}</a>
+            <a href={`/records/${record.id}`}>{recordSentence(record, ledger, say)}</a>
           </p>
         );
       })}

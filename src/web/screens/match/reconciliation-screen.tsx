@@ -97,7 +97,7 @@ function Entries(props: {
 }) {
   const sentence = ({ record }: BankEntry) => {
     const found = props.ledger.standing.get(record);
-    return found === undefined ? record : recordSentence(found, props.ledger);
+    return found === undefined ? record : recordSentence(found, props.ledger, say);
   };
   return (
     <Table

@@ -2,7 +2,7 @@ import type { SupplierFile, SupplierLine } from '../../../intake/supplier/suppli
 import { matchSupplier, type SupplierMatch } from '../../../questions/match/match-supplier.ts';
 import { missingSupplierRecords } from '../../../questions/match/missing-supplier-records.ts';
 import { productName } from '../../../statements/account-name.ts';
-import { kindNames } from '../../../statements/kind-name.ts';
+import { kindName } from '../../../statements/kind-name.ts';
 import {
   paperDifferenceWords,
   supplierReasonWords,
@@ -48,7 +48,7 @@ export function SupplierResult({ file }: { readonly file: SupplierFile }) {
             left={<SupplierLineText line={lines.get(line)} />}
             right={<RecordLines ids={records} />}
           >
-            <span class="soft">{supplierReasonWords(why)}</span>
+            <span class="soft">{supplierReasonWords(why, say)}</span>
           </MatchPair>
         ))}
       </MatchPart>
@@ -85,7 +85,7 @@ function Differ({ found, lines }: PileProps) {
           left={<SupplierLineText line={lines.get(line ?? 0)} />}
           right={<RecordLines ids={records} />}
         >
-          <span>▲ {paperDifferenceWords(by, ledger)}</span>
+          <span>▲ {paperDifferenceWords(by, ledger, say)}</span>
           {records.map((record) => (
             <a key={record} href={`/records/${record}/edit`}>
               {say`Edit the record`}
@@ -118,7 +118,7 @@ function OnlyTheirs({ found, lines }: PileProps) {
           >
             {offer && (
               <a href={addLink(offer.record)}>
-                {say`Record it: ${kindNames[offer.record.kind].toLowerCase()}`}
+                {say`Record it: ${kindName(offer.record.kind, say).toLowerCase()}`}
               </a>
             )}
           </MatchPair>

@@ -36,7 +36,7 @@ export function HeldEntry({ entry }: { readonly entry: OutboxEntry }) {
     <article class="held">
       <ul>
         {records.map((record) => (
-          <li key={record.id}>{recordSentence(record, book.ledger)}</li>
+          <li key={record.id}>{recordSentence(record, book.ledger, say)}</li>
         ))}
       </ul>
       <p class="held-why">{held?.message}</p>

@@ -33,7 +33,7 @@ export function PhoneScreen() {
             closing.`}</p>
           <ul>
             {aside.map((record) => (
-              <li key={record.id}>{recordSentence(record, book.ledger)}</li>
+              <li key={record.id}>{recordSentence(record, book.ledger, say)}</li>
             ))}
           </ul>
         </Notice>

@@ -50,7 +50,7 @@ function Parts(props: {
       rows={props.parts}
       keyOf={({ part }) => part}
       columns={[
-        { head: say`Where`, cell: ({ part }) => proofPartName(part, side) },
+        { head: say`Where`, cell: ({ part }) => proofPartName(part, side, say) },
         { head: say`Amount`, number: true, cell: ({ amount }) => text(amount) },
       ]}
       foot={[say`Together`, text(props.sum)]}

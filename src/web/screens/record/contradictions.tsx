@@ -30,14 +30,14 @@ export function Contradictions(props: { readonly contradictions: readonly Contra
           <ol class="versions">
             {[contradiction.counts, ...contradiction.kept].map((version) => (
               <li key={version.id}>
-                <p>{recordSentence(version, book.ledger)}</p>
+                <p>{recordSentence(version, book.ledger, say)}</p>
                 <p class="small">
                   <WrittenBy record={version} />
                   {version === contradiction.counts &&
                     `. ${say`It counts for now, as the later one.`}`}
                 </p>
                 <Button
-                  label={say`Keep: ${recordSentence(version, book.ledger)}`}
+                  label={say`Keep: ${recordSentence(version, book.ledger, say)}`}
                   onClick={() => choose(contradiction, version)}
                 >
                   {say`Keep this one`}

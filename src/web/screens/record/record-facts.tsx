@@ -121,7 +121,7 @@ function Listed(props: {
 function ItemText({ text, book }: { readonly text: string; readonly book: Book }) {
   const other = book.ledger.standing.get(text);
   if (other === undefined) return <>{text}</>;
-  return <a href={`/records/${text}`}>{recordSentence(other, book.ledger)}</a>;
+  return <a href={`/records/${text}`}>{recordSentence(other, book.ledger, say)}</a>;
 }
 
 function Goods(props: { readonly lines: readonly [string, unknown][]; readonly book: Book }) {
@@ -172,7 +172,7 @@ function textValue(value: string, form: FieldForm | undefined, book: Book) {
     return `${say.day(day)}, ${clock}`;
   }
   if (form?.type === 'thing') {
-    if (form.of === 'stall') return <a href={`/stalls/${value}`}>{stallName(setup, value)}</a>;
+    if (form.of === 'stall') return <a href={`/stalls/${value}`}>{stallName(setup, value, say)}</a>;
     if (form.of === 'host') return hostName(setup, value);
     if (form.of === 'product') return productName(setup, value);
     if (form.of === 'level') return setup.levels.get(value)?.prize ?? value;
@@ -181,7 +181,7 @@ function textValue(value: string, form: FieldForm | undefined, book: Book) {
   }
   const other = standing.get(value);
   if (other !== undefined) {
-    return <a href={`/records/${value}`}>{recordSentence(other, book.ledger)}</a>;
+    return <a href={`/records/${value}`}>{recordSentence(other, book.ledger, say)}</a>;
   }
   return isDay(value) ? say.day(value) : value;
 }

@@ -31,7 +31,7 @@ export function RecordHistoryList(props: {
       <ol>
         {props.steps.map((step) => {
           const { record, state } = step;
-          const sentence = recordSentence(record, book.ledger);
+          const sentence = recordSentence(record, book.ledger, say);
           const undoable = !closed && state === 'counts' && props.steps.length > 1;
           return (
             <li key={record.id} class={state === 'counts' ? '' : 'history-gone'}>

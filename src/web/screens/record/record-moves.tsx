@@ -41,7 +41,7 @@ function Way({ postings }: { readonly postings: readonly Posting[] }) {
   if (first === undefined) return null;
   const { ledger: name, from, to } = first;
   const account = (id: string) => (
-    <a href={`/accounts/${name}/${id}`}>{accountName(ledger, name, id)}</a>
+    <a href={`/accounts/${name}/${id}`}>{accountName(ledger, name, id, say)}</a>
   );
   return (
     <>

@@ -3,7 +3,7 @@ import { say } from '../../say.ts';
 import './record.css';
 import { recordHistory } from '../../../questions/record-history.ts';
 import { type BookRecord, isMovement, type Kind } from '../../../records/record.ts';
-import { kindNames } from '../../../statements/kind-name.ts';
+import { kindName } from '../../../statements/kind-name.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import { useBook } from '../../book.ts';
 import { useClosed } from '../../parts/closed-season.tsx';
@@ -38,9 +38,9 @@ export function RecordScreen({ params }: ScreenProps) {
   const day = isMovement(record) ? `${say.day(record.date)}: ` : '';
   return (
     <Page
-      title={kindNames[record.kind]}
+      title={kindName(record.kind, say)}
       above={<a href="/">{say`Places`}</a>}
-      lead={`${day}${recordSentence(record, ledger)}.`}
+      lead={`${day}${recordSentence(record, ledger, say)}.`}
       layout="record"
       actions={
         stands &&
@@ -90,7 +90,7 @@ function NotCounting(props: {
       ) : (
         <p>
           {say.pieces`It was edited. What counts now is
-            ${link(`/records/${props.current.id}`, recordSentence(props.current, ledger))}.`}
+            ${link(`/records/${props.current.id}`, recordSentence(props.current, ledger, say))}.`}
         </p>
       )}
     </Notice>

@@ -36,7 +36,7 @@ export function RemoveRecord({ record }: { readonly record: BookRecord }) {
       >
         <form onSubmit={remove} noValidate>
           <ErrorSummary errors={errors} attempt={attempt.value} />
-          <p class="dialog-about">{recordSentence(record, book.ledger)}</p>
+          <p class="dialog-about">{recordSentence(record, book.ledger, say)}</p>
           <TextField
             label={say`Why is it removed?`}
             name="why"

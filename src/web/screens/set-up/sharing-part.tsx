@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { liftAllowed } from '../../../questions/share/lift-allowed.ts';
 import type { RecordOf } from '../../../records/record.ts';
-import { LIFT_WHY, liftAllowedWords } from '../../../statements/lift-words.ts';
+import { liftAllowedWords, liftWhy } from '../../../statements/lift-words.ts';
 import { useBook } from '../../book.ts';
 import { link } from '../../parts/link.tsx';
 import { say } from '../../say.ts';
@@ -36,7 +36,7 @@ const FIELDS: readonly FieldSpec[] = [
     name: 'lift',
     label: say`Pools may go where they reach goals and prize steps`,
     kind: 'check',
-    hint: LIFT_WHY,
+    hint: liftWhy(say),
   },
 ];
 
@@ -50,7 +50,7 @@ export function SharingPart() {
   return (
     <>
       <SharingForm season={season} />
-      <p class="soft">{liftAllowedWords(liftAllowed(ledger))}</p>
+      <p class="soft">{liftAllowedWords(liftAllowed(ledger), say)}</p>
       <FairnessTable />
       <p class="soft">{say`Credit counts towards prizes and is never money.`}</p>
     </>

@@ -31,11 +31,11 @@ export function StallsPart() {
             head: say`Stall`,
             cell: (row) => <a href={`/stalls/${row.stall}`}>{hostName(ledger.setup, row.host)}</a>,
           },
-          { head: say`When`, cell: (row) => stallTimeText(row.starts, row.ends) },
+          { head: say`When`, cell: (row) => stallTimeText(row.starts, row.ends, say) },
           { head: say`Sellers on shift`, number: true, cell: (row) => row.shifts.length },
         ],
         keyOf: (row) => row.stall,
-        nameOf: (row) => stallName(ledger.setup, row.stall),
+        nameOf: (row) => stallName(ledger.setup, row.stall, say),
         fields: [
           {
             name: 'host',

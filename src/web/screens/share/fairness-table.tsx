@@ -1,8 +1,8 @@
 import { byName } from '../../../base/name-order.ts';
 import { type SellerFairness, seasonFairness } from '../../../questions/share/season-fairness.ts';
 import { sellerName } from '../../../statements/account-name.ts';
-import { partsText } from '../../../statements/parts-text.ts';
-import { carriedSize, ofUnits } from '../../../statements/share-words.ts';
+import { ofUnits, partsText } from '../../../statements/parts-text.ts';
+import { carriedSize } from '../../../statements/share-words.ts';
 import { useBook } from '../../book.ts';
 import { type Column, Table } from '../../parts/table.tsx';
 import { say } from '../../say.ts';
@@ -16,14 +16,14 @@ export function FairnessTable() {
   const columns: readonly Column<SellerFairness>[] = [
     { head: say`Seller`, cell: name },
     { head: say`Credited`, number: true, cell: (row) => say.units(row.credited) },
-    { head: say`Due`, number: true, cell: (row) => partsText(row.due.valueOf()) },
-    { head: say`So far`, cell: (row) => carriedSize(row.carried.valueOf()) },
+    { head: say`Due`, number: true, cell: (row) => partsText(row.due.valueOf(), say) },
+    { head: say`So far`, cell: (row) => carriedSize(row.carried.valueOf(), say) },
   ];
   return (
     <section aria-labelledby="fairness">
       <h2 id="fairness">{say`All share-outs so far`}</h2>
       <p>
-        {say`Nobody is more than ${ofUnits(partsText(worst))} from due. The next share-out makes up
+        {say`Nobody is more than ${ofUnits(worst, say)} from due. The next share-out makes up
           for it, as far as whole units can.`}
       </p>
       <Table

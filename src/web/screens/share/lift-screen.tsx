@@ -7,10 +7,10 @@ import { done, refused } from '../../../base/outcome.ts';
 import { levelsUp } from '../../../questions/prizes.ts';
 import { liftAllowed } from '../../../questions/share/lift-allowed.ts';
 import { poolLift, STEP_WORTH_MOST } from '../../../questions/share/pool-lift.ts';
-import { LIFT_WHY, liftAllowedWords } from '../../../statements/lift-words.ts';
+import { liftAllowedWords, liftWhy } from '../../../statements/lift-words.ts';
 import { poolName } from '../../../statements/pool-name.ts';
 import { poolRefusalWords } from '../../../statements/pool-refusal-words.ts';
-import { capitalised } from '../../../statements/sentence.ts';
+import { capitalised, sentence } from '../../../statements/sentence.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import { LateField, useLate } from '../../parts/closed-season.tsx';
@@ -31,10 +31,10 @@ export function LiftScreen({ params }: ScreenProps) {
   return (
     <Page
       title={say`Lift to the next step`}
-      above={<a href={poolAddress(pool)}>{poolName(ledger.setup, pool)}</a>}
-      lead={liftAllowedWords(allowed)}
+      above={<a href={poolAddress(pool)}>{poolName(ledger.setup, pool, say)}</a>}
+      lead={liftAllowedWords(allowed, say)}
     >
-      <p class="lift-why">{LIFT_WHY}</p>
+      <p class="lift-why">{liftWhy(say)}</p>
       {allowed.allowed ? (
         <LiftSheet pool={pool} />
       ) : (
@@ -65,7 +65,7 @@ function LiftSheet({ pool }: { readonly pool: string }) {
   if (!answer.ok) {
     return (
       <Notice title={say`Nothing to lift.`}>
-        <p>{capitalised(poolRefusalWords(answer.refusal))}.</p>
+        <p>{sentence(capitalised(say.told(poolRefusalWords(answer.refusal))), say)}</p>
       </Notice>
     );
   }

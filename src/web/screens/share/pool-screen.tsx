@@ -38,7 +38,7 @@ function Pool({ pool }: { readonly pool: string }) {
     .filter((movement) => movement.kind === 'shareout' && movement.pool === pool);
   return (
     <Page
-      title={poolName(ledger.setup, pool)}
+      title={poolName(ledger.setup, pool, say)}
       above={ABOVE}
       lead={
         open ? (

@@ -4,7 +4,7 @@ import { done, refused } from '../../../base/outcome.ts';
 import { type PoolShare, poolShare } from '../../../questions/share/pool-share.ts';
 import { poolWeights } from '../../../questions/share/pool-weights.ts';
 import { poolRefusalWords } from '../../../statements/pool-refusal-words.ts';
-import { capitalised } from '../../../statements/sentence.ts';
+import { capitalised, sentence } from '../../../statements/sentence.ts';
 import { lockWords } from '../../../statements/share-words.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
@@ -30,7 +30,7 @@ export function ShareSheet(props: {
   if (!waiting.ok) {
     return (
       <Notice title={say`This pool cannot be shared out.`}>
-        <p>{capitalised(poolRefusalWords(waiting.refusal))}.</p>
+        <p>{sentence(capitalised(say.told(poolRefusalWords(waiting.refusal))), say)}</p>
       </Notice>
     );
   }
@@ -70,7 +70,7 @@ function SheetForm(props: {
           <p class="error-text">{say`Write whole numbers in the marked cells.`}</p>
         )}
         {refusal === undefined &&
-          lockWords(sheet, names).map((words) => <p key={words}>{words}</p>)}
+          lockWords(sheet, names, say).map((words) => <p key={words}>{words}</p>)}
       </div>
       <SheetVerbs typed={typed} onTyped={onTyped} listed={sheet.input.sellers.length} />
       <WhyFair sheet={sheet} names={names} />

@@ -135,7 +135,7 @@ function SellerRow(props: TableProps & { readonly seller: string }) {
 function Weight(props: TableProps & { readonly seller: string; readonly name: string }) {
   const { seller, sheet, typed, name } = props;
   const weight = sheet.input.sellers.find((each) => each.seller === seller)?.weight ?? 0;
-  const due = say`due ${partsText(sheet.shared.due[seller] ?? 0)}`;
+  const due = say`due ${partsText(sheet.shared.due[seller] ?? 0, say)}`;
   if (typed.by !== 'hand') {
     if (weight === 0) return <>{say`only what is locked`}</>;
     return <>{typed.by === 'minutes' ? `${say`${weight} min`}, ${due}` : due}</>;

@@ -6,6 +6,7 @@ import { productName, sellerName } from '../../../statements/account-name.ts';
 import { type ShareNames, sheetRefusalWords } from '../../../statements/share-words.ts';
 import { useBook } from '../../book.ts';
 import type { FieldError } from '../../parts/notice.tsx';
+import { say } from '../../say.ts';
 import type { OnCell } from './share-cell.tsx';
 import { readSheet, type SheetTyped, withCell } from './sheet-typed.ts';
 
@@ -50,7 +51,7 @@ export function useSheet(pool: string, start: PoolShare): OpenSheet {
     onCell,
     sheet: last.current,
     check: worked.ok ? worked.value.check : shareCheck(chosen.products, changes.locked),
-    refusal: worked.ok ? undefined : sheetRefusalWords(worked.refusal, names),
+    refusal: worked.ok ? undefined : sheetRefusalWords(worked.refusal, names, say),
     errors,
     names,
   };

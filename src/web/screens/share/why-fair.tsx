@@ -14,14 +14,14 @@ export function WhyFair(props: { readonly sheet: ShareSheet; readonly names: Sha
   return (
     <section class="why-fair" aria-labelledby="why-fair">
       <h3 id="why-fair">{say`Why this is fair`}</h3>
-      <p>{shareReason(sheet, names)}</p>
+      <p>{shareReason(sheet, names, say)}</p>
       <details>
         <summary>{say`Seller by seller`}</summary>
         <ul class="record-list">
           {sellers.map(({ seller, carried }) => (
             <li key={seller}>
-              {names.seller(seller)}: {sellerReason(sheet, seller)}.{' '}
-              {carriedWords(names.seller(seller), Number(carried?.valueOf() ?? 0))}
+              {names.seller(seller)}: {sellerReason(sheet, seller, say)}.{' '}
+              {carriedWords(names.seller(seller), Number(carried?.valueOf() ?? 0), say)}
             </li>
           ))}
         </ul>

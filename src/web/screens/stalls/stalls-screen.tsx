@@ -2,7 +2,6 @@ import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import { type StallStanding, stallStandings } from '../../../questions/stall-settlement.ts';
 import { hostName } from '../../../statements/account-name.ts';
-import { dayText } from '../../../statements/day-text.ts';
 import { useBook } from '../../book.ts';
 import { Units } from '../../parts/figures.tsx';
 import { Page } from '../../parts/page.tsx';
@@ -39,7 +38,7 @@ export function StallsScreen() {
       {[...byDay].map(([day, stalls]) => (
         <section key={day} aria-labelledby={`day-${day}`}>
           <h2 id={`day-${day}`} class="day-head">
-            {dayText(day)}
+            {say.day(day)}
           </h2>
           <ul class="task-list">
             {stalls.map((standing) => (

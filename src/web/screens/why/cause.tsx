@@ -40,11 +40,11 @@ export function Cause(props: {
   const { cause, day, ties, taking } = props;
   const { explanation, apart } = cause;
   const isClosed = useClosed() !== undefined;
-  const words = explanationWords(explanation, ledger);
+  const words = explanationWords(explanation, ledger, say);
   return (
     <li class="cause">
       <p class="cause-odds">
-        {oddsWords(explanation.odds)}
+        {oddsWords(explanation.odds, say)}
         {ties > 1 && (
           <span class="cause-tie"> {say`· a tie: ${ties} here are equally likely`}</span>
         )}

@@ -66,12 +66,12 @@ function Apart({ apart }: { readonly apart: readonly AmountApart[] }) {
       <ul class="differences" aria-label={say`Differences`}>
         {apart.map((each) => (
           <li key={`${each.ledger}:${each.account} ${each.product}`}>
-            <span class="apart-name">{apartName(each, ledger)}</span>{' '}
+            <span class="apart-name">{apartName(each, ledger, say)}</span>{' '}
             <span class="figure figure-difference">
               <span class="shape shape-difference" aria-hidden="true">
                 ▲
               </span>
-              {apartWords(each, currency)}
+              {apartWords(each, currency, say)}
             </span>
           </li>
         ))}
@@ -145,7 +145,7 @@ function shownFirst(explanations: readonly Explanation[]): number {
 /** What to count anew where nothing that was found is likely. */
 function CountAgain({ apart }: { readonly apart: readonly AmountApart[] }) {
   const { ledger } = useBook();
-  const names = apart.map((each) => apartName(each, ledger)).join('; ');
+  const names = apart.map((each) => apartName(each, ledger, say)).join('; ');
   return <p>{say`If none of these happened, look again before anything is changed: ${names}.`}</p>;
 }
 
@@ -159,7 +159,7 @@ function WhereToLook(props: { readonly asked: Asked; readonly look: SeenExplaine
   const isNew = place !== undefined && !asked.places.includes(place);
   return (
     <section class="where-to-look" aria-label={say`Where to look next`}>
-      <p>{lookWords(look, ledger)}</p>
+      <p>{lookWords(look, ledger, say)}</p>
       <p class="next-steps no-print">
         {isNew && (
           <a class="next-step" href={askedAddress({ ...asked, places: [...asked.places, place] })}>

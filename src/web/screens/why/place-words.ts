@@ -18,7 +18,7 @@ export function placeWords(setup: Setup, place: string): PlaceWords {
   if (place === 'stockroom') return { title: say`Stockroom`, hint: GOODS_HINT };
   const id = place.slice(place.indexOf(':') + 1);
   if (!place.startsWith('seller:')) {
-    return { title: accountName({ setup }, 'stock', place), hint: GOODS_HINT };
+    return { title: accountName({ setup }, 'stock', place, say), hint: GOODS_HINT };
   }
   return {
     title: say`${sellerName(setup, id)}: what the family says`,
