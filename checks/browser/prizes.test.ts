@@ -57,16 +57,20 @@ describe('prizes and the report for a host shop', () => {
     expect(await pieces('Water bottle', 'Green')).toBe('1');
   });
 
-  it('lists what to hand out, to tick on paper, and what a leader decides', async () => {
+  it('lists what to hand out, ticked here or on paper, and what a leader decides', async () => {
     const { page } = app;
     await app.goto('/prizes/hand-out');
-    await page.getByText('20 prizes for 13 sellers.').waitFor();
-    expect(await page.getByRole('img', { name: 'Tick on paper' }).count()).toBe(20);
+    await page.getByText('Prizes: 20. Sellers: 13. Handed out: 0.').waitFor();
+    const boxes = page.getByRole('checkbox', { name: /^Handed out/ });
+    expect(await boxes.count()).toBe(20);
+    await boxes.first().check();
+    await page.getByText('Handed out: 1.').waitFor();
+    expect((await recordsOf(app, 'choice')).at(-1)?.handed).toMatch(/^2027-/);
     const decide = page.getByRole('table', { name: 'Chosen, credit not there' });
     expect(await decide.getByRole('row').count()).toBe(7);
     await page.emulateMedia({ media: 'print' });
     expect(await page.getByRole('button', { name: 'Print' }).isVisible()).toBe(false);
-    expect(await page.getByRole('img').first().isVisible()).toBe(true);
+    expect(await boxes.first().isVisible()).toBe(true);
     await page.emulateMedia({ media: 'screen' });
     const pdf = page.getByRole('link', { name: 'List PDF, A4' });
     const answer = await page.request.get(`${app.origin}${await pdf.getAttribute('href')}`);

@@ -18,6 +18,8 @@ export interface HandOutPrize {
   readonly choice?: string;
   /** A choice is missing, so that it could not be ordered with the others. */
   readonly choiceMissing: boolean;
+  /** The day it was handed out. */
+  readonly handed?: string;
   /** The credit does not reach the step, yet or any more: a leader decides. */
   readonly notReached: boolean;
 }
@@ -31,25 +33,36 @@ export function handOutList(ledger: Ledger, sellers: readonly SellerPrizes[]): H
   const list = sellers.map((one) => ({
     seller: one.seller,
     name: setup.sellers.get(one.seller)?.name ?? one.seller,
-    prizes: [...one.notReached, ...one.sure].flatMap((level) => handOutPrize(ledger, one, level)),
+    prizes: stepsOf(ledger, one).flatMap((level) => handOutPrize(ledger, one, level)),
   }));
   return list
     .filter((one) => one.prizes.length > 0)
     .sort((a, b) => byName(a.name, b.name) || byText(a.seller, b.seller));
 }
 
+/** Steps that were chosen or earned, and what was handed out whatever became of the credit. */
+function stepsOf({ setup }: Ledger, { seller, notReached, sure }: SellerPrizes): string[] {
+  const listed = new Set([...notReached, ...sure]);
+  for (const { seller: whose, level, handed } of setup.choices.values()) {
+    if (whose === seller && handed !== undefined) listed.add(level);
+  }
+  return [...listed];
+}
+
 function handOutPrize(ledger: Ledger, one: SellerPrizes, id: string): HandOutPrize[] {
   const level = ledger.setup.levels.get(id);
   if (level === undefined) return [];
   const choice = chosenAt(ledger, one.seller, level);
-  if (choice === NO_PRIZE) return [];
+  const handed = ledger.setup.choices.get(`${one.seller} ${id}`)?.handed;
+  if (choice === NO_PRIZE && handed === undefined) return [];
   return [
     {
       level: id,
       prize: level.prize,
-      ...(choice === undefined ? {} : { choice }),
+      ...(choice === undefined || choice === NO_PRIZE ? {} : { choice }),
+      ...(handed === undefined ? {} : { handed }),
       choiceMissing: choice === undefined && (level.choices?.length ?? 0) > 0,
-      notReached: one.notReached.includes(id),
+      notReached: handed === undefined && one.notReached.includes(id),
     },
   ];
 }

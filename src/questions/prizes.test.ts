@@ -147,6 +147,26 @@ describe('prizes that are done without, or that credit no longer reaches', () =>
     });
   });
 
+  it('stay on the hand-out list once ticked, whatever becomes of the credit', () => {
+    const handed = '2027-06-12';
+    const shirt = setting('choice', { seller: 'ada', level: 'shirt', choice: 'large', handed });
+    const badge = setting('choice', { seller: 'ada', level: 'badge', choice: 'Badge', handed });
+    const back = movement('return', { seller: 'ada', lines: { honey: 10 } });
+    const ledger = book.ledger([...steps, ...sold, shirt, badge, back]);
+    const { sellers } = prizes(ledger);
+    expect(handOutList(ledger, sellers)[0]?.prizes).toEqual([
+      {
+        level: 'shirt',
+        prize: 'Shirt',
+        choice: 'large',
+        handed,
+        choiceMissing: false,
+        notReached: false,
+      },
+      { level: 'badge', prize: 'Badge', handed, choiceMissing: false, notReached: false },
+    ]);
+  });
+
   it('change what the group keeps as one figure', () => {
     const terms = { basis: 'total' as const, steps: [{ from: 0, cents: 50 }] };
     const plain = setting('proceeds', terms);

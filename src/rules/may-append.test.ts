@@ -44,6 +44,9 @@ describe('each mistake is refused by name, in its exact words', () => {
 
 describe('what is not refused', () => {
   const season = read(fromFile<{ record: unknown }>('season-is-not-ready.json').record);
+  const closing = fromFile<Mistake & { record: { id: string } }>(
+    'late-entry-is-dated-before-the-closing.json',
+  );
 
   it('closes a season whose closing list is done, without a second person', () => {
     expect(mayAppend(bookWith([]), season, ready)).toBeUndefined();
@@ -63,6 +66,14 @@ describe('what is not refused', () => {
     const ledger = bookWith(late.more ?? []);
     expect(mayAppend(ledger, read(entry), notReady)).toBeUndefined();
     expect(mayAppend(ledger, read(late.more?.[0]), notReady)).toBeUndefined();
+  });
+
+  it('ticks a prize as handed out after the closing, but chooses no other', () => {
+    const ledger = bookWith(closing.more ?? []);
+    const common = { id: closing.record.id, at: '2027-06-12T18:00:00.000Z', by: 'manager' };
+    const cap = { ...common, kind: 'choice', seller: 'ada', level: 'bronze', choice: 'red' };
+    expect(mayAppend(ledger, read({ ...cap, handed: '2027-06-12' }), notReady)).toBeUndefined();
+    expect(mayAppend(ledger, read(cap), notReady)?.name).toBe('season_is_closed');
   });
 
   it('removes set-up that nothing names, and edits set-up that is in use', () => {

@@ -1,5 +1,5 @@
 import type { Ledger } from '../ledger/ledger.ts';
-import { NO_PRIZE } from '../records/no-prize.ts';
+import { isOffered } from '../records/no-prize.ts';
 import { type BookRecord, isMovement } from '../records/record.ts';
 import { largestAmount } from './largest-amount.ts';
 import { movedBy } from './moved-by.ts';
@@ -27,10 +27,9 @@ function setupRefusal(ledger: Ledger, record: BookRecord): Refusal | undefined {
 
 function choiceRefusal(ledger: Ledger, record: BookRecord): Refusal | undefined {
   if (record.kind !== 'choice') return undefined;
-  if (record.choice === NO_PRIZE) return undefined;
   const level = ledger.setup.levels.get(record.level);
-  if (level?.choices?.includes(record.choice)) return undefined;
-  const offered = level?.choices?.join(', ') ?? 'nothing to choose';
+  if (level === undefined || isOffered(level, record.choice)) return undefined;
+  const offered = level.choices?.join(', ') ?? 'nothing to choose';
   const message = `The prize step ${record.level} offers ${offered}; choose from these.`;
   return refusal(record, 'choice_is_not_offered', 'choice', message);
 }

@@ -1,14 +1,18 @@
 import type { Ledger } from '../ledger/ledger.ts';
+import { setupKey } from '../ledger/setup.ts';
 import { type BookRecord, isMovement, type RecordOf } from '../records/record.ts';
 import type { Circumstances } from './circumstances.ts';
 import { type Refusal, refusal } from './refusals.ts';
 
 const OPEN = 'The closing list still has open items';
 
-/** A closed season is read only, but for dated late entries that say why they are late. */
+/**
+ * A closed season is read only, but for dated late entries that say why they are late, and for the
+ * ticks of prizes that are handed out weeks later.
+ */
 export function lateRefusal(ledger: Ledger, record: BookRecord): Refusal | undefined {
   const closed = ledger.setup.season?.closed;
-  if (closed === undefined) return undefined;
+  if (closed === undefined || isTick(ledger, record)) return undefined;
   if (!isMovement(record) || record.replaces !== undefined) {
     const message = `${wasClosed(closed)}; only late entries can be added, on their own.`;
     return refusal(record, 'season_is_closed', 'kind', message);
@@ -22,6 +26,14 @@ export function lateRefusal(ledger: Ledger, record: BookRecord): Refusal | undef
     return refusal(record, 'late_entry_is_dated_before_the_closing', 'date', message);
   }
   return undefined;
+}
+
+/** True where a record only says that a prize was handed out, or takes that back. */
+function isTick(ledger: Ledger, record: BookRecord): boolean {
+  if (record.kind !== 'choice') return false;
+  const known = ledger.setup.choices.get(setupKey(record));
+  const isTicking = record.handed !== undefined || known?.handed !== undefined;
+  return isTicking && (known === undefined || known.choice === record.choice);
 }
 
 /**

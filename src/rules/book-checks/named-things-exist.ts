@@ -1,6 +1,6 @@
 import { fieldPath, saidOf } from '../../intake/finding.ts';
 import type { FindingList } from '../../intake/finding-list.ts';
-import { NO_PRIZE } from '../../records/no-prize.ts';
+import { isOffered } from '../../records/no-prize.ts';
 import type { BookRecord, RecordOf } from '../../records/record.ts';
 import { tables, WORDS } from '../named-things.ts';
 import { eachNamed, type NamedThing } from '../references.ts';
@@ -95,9 +95,8 @@ function choiceIsOffered(
   record: RecordOf<'choice'>,
   findings: FindingList,
 ): void {
-  if (record.choice === NO_PRIZE) return;
   const level = book.ledger.setup.levels.get(record.level);
-  if (level === undefined || level.choices?.includes(record.choice)) return;
+  if (level === undefined || isOffered(level, record.choice)) return;
   const offered = level.choices?.join(', ') ?? '';
   const wanted =
     offered === '' ? 'no choice: this prize step has none' : `one of its choices: ${offered}`;

@@ -1,11 +1,15 @@
 import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import './prizes.css';
+import { done } from '../../../base/outcome.ts';
+import type { Ledger } from '../../../ledger/ledger.ts';
 import { type HandOutPrize, handOutList } from '../../../questions/hand-out-list.ts';
 import { prizes } from '../../../questions/prizes.ts';
-import { useBook } from '../../book.ts';
+import { type Draft, useBook } from '../../book.ts';
+import { ErrorSummary } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { PaperLinks } from '../../parts/paper-links.tsx';
+import { useSaving } from '../../parts/saving.ts';
 import { type Column, Table } from '../../parts/table.tsx';
 
 interface Row extends HandOutPrize {
@@ -24,34 +28,48 @@ const PRIZE: Column<Row> = {
     </>
   ),
 };
-const TICKED: readonly Column<Row>[] = [
-  NAME,
-  PRIZE,
-  {
-    head: say`Handed out`,
-    cell: () => <span class="hand-out-box" role="img" aria-label={say`Tick on paper`} />,
-  },
-  { head: say`Day, and to whom`, wide: true, cell: () => <span class="hand-out-line" /> },
-];
+const TO_WHOM: Column<Row> = {
+  head: say`Day, and to whom`,
+  wide: true,
+  cell: (row) =>
+    row.handed === undefined ? <span class="hand-out-line" /> : <>{say.day(row.handed)}</>,
+};
 
-/** Prizes to hand out weeks later, ticked on paper: first names and initials, in their order. */
+/** Prizes to hand out weeks later, ticked here or on paper: first names and initials, in order. */
 export function HandOutScreen() {
-  const { ledger } = useBook();
+  const book = useBook();
+  const { ledger } = book;
+  const saving = useSaving();
+  const ticked: Column<Row> = {
+    head: say`Handed out`,
+    cell: (row) => (
+      <input
+        type="checkbox"
+        class="hand-out-box"
+        aria-label={say`Handed out: ${row.prize}, ${row.name}`}
+        checked={row.handed !== undefined}
+        disabled={saving.busy || row.choiceMissing}
+        onChange={() => void saving.save(done([tick(ledger, row, book.workingDay())]))}
+      />
+    ),
+  };
   const list = handOutList(ledger, prizes(ledger).sellers);
   const rows = list.flatMap(({ seller, name, prizes: own }) =>
     own.map((prize) => ({ ...prize, seller, name })),
   );
   const sure = rows.filter((row) => !row.notReached);
   const sellers = new Set(sure.map((row) => row.seller)).size;
+  const out = sure.filter((row) => row.handed !== undefined).length;
   return (
     <Page
       title={say`Hand-out list`}
       above={<a href="/prizes">{say`Prizes`}</a>}
-      lead={say`Prizes: ${sure.length}. Sellers: ${sellers}.`}
+      lead={say`Prizes: ${sure.length}. Sellers: ${sellers}. Handed out: ${out}.`}
       actions={<PaperLinks paper="hand-out-list" words={say`List`} print />}
     >
+      <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
       <p>
-        {say`Print it and tick on paper. A leader hands prizes to an adult of the family; keep the
+        {say`Tick here, or print it and tick on paper. A leader hands prizes to an adult of the family; keep the
           list with the season’s papers, and off notice boards.`}
       </p>
       <Table
@@ -59,12 +77,25 @@ export function HandOutScreen() {
         hideCaption
         rows={sure}
         keyOf={(row) => `${row.seller} ${row.level}`}
-        columns={TICKED}
+        columns={[NAME, PRIZE, ticked, TO_WHOM]}
         none={say`No prize to hand out yet.`}
       />
       <ToDecide rows={rows.filter((row) => row.notReached)} />
     </Page>
   );
+}
+
+/** The choice as it stands, with the day it was handed out, or without it again. */
+function tick(ledger: Ledger, { seller, level, prize, handed }: Row, today: string): Draft {
+  const known = ledger.setup.choices.get(`${seller} ${level}`);
+  return {
+    kind: 'choice',
+    seller,
+    level,
+    choice: known?.choice ?? prize,
+    ...(handed === undefined ? { handed: today } : {}),
+    ...(known === undefined ? {} : { replaces: known.id }),
+  };
 }
 
 function ToDecide({ rows }: { readonly rows: readonly Row[] }) {
