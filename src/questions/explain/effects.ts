@@ -17,6 +17,10 @@ export class Effects {
   /** By who the record is about, part or seller, product, and price of the day. */
   readonly #units = new Map<string, Map<string, Map<string, Map<number, Effect>>>>();
   readonly #goodsSeen = new Map<string, Map<string, boolean>>();
+  /** The record that was asked about last, with its part of both maps: most come in a row. */
+  #last: MovementRecord | undefined;
+  #lastUnits = new Map<string, Map<string, Map<number, Effect>>>();
+  #lastSeen = new Map<string, boolean>();
   #followers: Map<string, MovementRecord[]> | undefined;
 
   /** @param day balances at the end of this day; without it, of the whole book */
@@ -65,8 +69,8 @@ export class Effects {
     }
     const { part, product, seller } = field;
     const price = product === undefined ? 0 : this.#ledger.priceOn(product, record.date);
-    const byPart = inner(this.#units, partiesOf(record));
-    const byPrice = inner(inner(byPart, seller ?? part), product ?? '');
+    this.#turnTo(record);
+    const byPrice = inner(inner(this.#lastUnits, seller ?? part), product ?? '');
     const known = byPrice.get(price);
     if (known !== undefined) return known;
     const single = withNumber(withoutNumbers(record), field, 1);
@@ -80,14 +84,22 @@ export class Effects {
    * accounts alone, so it is known for every product once it is for one.
    */
   isGoodsSeen(record: MovementRecord, field: NumberField): boolean {
-    const byPart = inner(this.#goodsSeen, partiesOf(record));
+    this.#turnTo(record);
     const part = field.seller ?? field.part;
-    const known = byPart.get(part);
+    const known = this.#lastSeen.get(part);
     if (known !== undefined) return known;
     const { places } = this.unit(record, field);
     const isSeen = places.some((place) => this.#places.at(place).product !== '');
-    byPart.set(part, isSeen);
+    this.#lastSeen.set(part, isSeen);
     return isSeen;
+  }
+
+  #turnTo(record: MovementRecord): void {
+    if (this.#last === record) return;
+    this.#last = record;
+    const parties = partiesOf(record, this.#named);
+    this.#lastUnits = inner(this.#units, parties);
+    this.#lastSeen = inner(this.#goodsSeen, parties);
   }
 
   /** A record dated after the day of the balances does nothing to them. */
@@ -139,6 +151,10 @@ export class Effects {
     };
   }
 
+  /** Somebody and nobody are two: what is of nobody named moves other accounts. */
+  readonly #named: Named = (party) =>
+    party === undefined ? '-' : this.#places.hasPartOf(party) ? `=${party}` : '*';
+
   readonly #context: PostingContext = {
     priceOn: (product, day) => this.#ledger.priceOn(product, day),
     paymentOf: (id) => {
@@ -162,27 +178,30 @@ export class Effects {
   };
 }
 
+/** A party whose accounts have places by its own name; any other by none: all of them are alike. */
+type Named = (party: string | undefined) => string;
+
 /** Kind and accounts: with the price of the day, all that decides what a unit posts. */
-function partiesOf(record: MovementRecord): string {
+function partiesOf(record: MovementRecord, named: Named): string {
   switch (record.kind) {
     case 'handover':
     case 'return':
     case 'loss':
-      return `${record.kind} ${record.seller}`;
+      return `${record.kind} ${named(record.seller)}`;
     case 'pass':
-      return `pass ${record.from} ${record.to}`;
+      return `pass ${named(record.from)} ${named(record.to)}`;
     case 'swap-in':
     case 'swap-out':
-      return `${record.kind} ${record.neighbour}`;
+      return `${record.kind} ${named(record.neighbour)}`;
     case 'payment':
     case 'refund':
-      return `${record.kind} ${record.seller} ${record.tender}`;
+      return `${record.kind} ${named(record.seller)} ${record.tender}`;
     case 'gift':
-      return `gift ${record.seller} ${record.from}`;
+      return `gift ${named(record.seller)} ${record.from}`;
     case 'online':
-      return `online ${record.seller} ${record.sent}`;
+      return `online ${named(record.seller)} ${record.sent}`;
     case 'stall-close':
-      return `stall-close ${record.stall}`;
+      return `stall-close ${named(record.stall)}`;
     case 'shareout':
       return `shareout ${record.pool}`;
     case 'card-settle':

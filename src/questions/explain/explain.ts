@@ -132,7 +132,7 @@ class Search {
   constructor(situation: Situation, stalls: readonly string[]) {
     this.#situation = situation;
     this.#stalls = stalls;
-    this.#habits = new Habits(situation.ledger, situation.entries);
+    this.#habits = new Habits(situation);
     this.evidence = new Evidence(situation, this.#habits);
   }
 

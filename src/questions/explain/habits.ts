@@ -1,7 +1,6 @@
-import type { Ledger } from '../../ledger/ledger.ts';
 import type { Lines } from '../../records/fields.ts';
-import type { MovementKind, MovementRecord } from '../../records/record.ts';
-import { numberFields } from './number-fields.ts';
+import type { MovementKind } from '../../records/record.ts';
+import type { Situation } from './situation.ts';
 
 /**
  * What is usual in a book: how many records of a kind, how many units a line, what amounts. Gives
@@ -10,15 +9,15 @@ import { numberFields } from './number-fields.ts';
  */
 export class Habits {
   readonly #kinds = new Map<MovementKind, number>();
-  readonly #numbers = new Map<string, Numbers>();
+  readonly #numbers = new Map<MovementKind, Map<string, Numbers>>();
   readonly #lineCounts = new Map<MovementKind, number[]>();
   readonly #products: number;
 
-  constructor(ledger: Ledger, entries: readonly MovementRecord[]) {
-    this.#products = Math.max(1, ledger.prices.size);
-    for (const record of entries) {
+  constructor(situation: Situation) {
+    this.#products = Math.max(1, situation.ledger.prices.size);
+    for (const record of situation.entries) {
       this.#kinds.set(record.kind, this.countOf(record.kind) + 1);
-      const fields = numberFields(record);
+      const fields = situation.fieldsOf(record);
       let lines = 0;
       for (const { part, product, value } of fields) {
         this.#numbersOf(record.kind, part).add(value);
@@ -61,11 +60,11 @@ export class Habits {
   }
 
   #numbersOf(kind: MovementKind, part: string): Numbers {
-    const key = `${kind} ${part}`;
-    const known = this.#numbers.get(key);
+    const byPart = this.#numbers.get(kind) ?? new Map<string, Numbers>();
+    const known = byPart.get(part);
     if (known !== undefined) return known;
     const numbers = new Numbers(GOODS_PARTS.has(part));
-    this.#numbers.set(key, numbers);
+    this.#numbers.set(kind, byPart.set(part, numbers));
     return numbers;
   }
 }
@@ -96,8 +95,10 @@ class Numbers {
     if (value <= 0) return;
     this.#all += 1;
     this.#counts.set(value, (this.#counts.get(value) ?? 0) + 1);
-    this.#sum += Math.log(value);
-    this.#squares += Math.log(value) ** 2;
+    const log = Math.log(value);
+    this.#sum += log;
+    this.#squares += log * log;
+    if (this.#isGoods) return;
     const rounding = roundingOf(value);
     this.#byRounding.set(rounding, (this.#byRounding.get(rounding) ?? 0) + 1);
   }

@@ -20,9 +20,9 @@ export class MendCheck {
     this.#observed = observed;
     this.#day = day;
     this.#copy = Ledger.of(ledger.standing.records());
-    let latest = 0;
-    for (const { at } of ledger.standing.records()) latest = Math.max(latest, Date.parse(at));
-    this.#startMs = latest;
+    let latest = '1970-01-01T00:00:00.000Z';
+    for (const { at } of ledger.standing.records()) if (at > latest) latest = at;
+    this.#startMs = Date.parse(latest);
   }
 
   /** True where the book with these edits is exactly what was observed. */

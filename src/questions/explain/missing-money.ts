@@ -4,6 +4,8 @@ import { centsFrom } from './readings.ts';
 
 /** A movement of money that should be in the book and is not. */
 export function missingMoney(adding: Adding): void {
+  // Amounts are read off money that differs.
+  if (!adding.situation.isMoneyOff) return;
   for (const seller of adding.sellers) payments(adding, seller);
   deposits(adding);
   cardPayouts(adding);

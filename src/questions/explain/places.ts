@@ -16,6 +16,8 @@ export class Places {
     credit: new Map<string, Map<string, number>>(),
   };
   readonly #places: Place[] = [];
+  /** The last words of account names: sellers, neighbours, stalls. */
+  readonly #parties = new Set<string>();
   readonly #isOpen: boolean;
 
   /** @param isOpen true to number every balance that is asked for; false for those added alone */
@@ -30,12 +32,18 @@ export class Places {
   add(ledger: LedgerName, account: string, product: string): number {
     const byProduct = this.#numbers[ledger].get(account) ?? new Map<string, number>();
     this.#numbers[ledger].set(account, byProduct);
+    this.#parties.add(account.slice(account.lastIndexOf(':') + 1));
     const known = byProduct.get(product);
     if (known !== undefined) return known;
     const number = this.#places.length;
     byProduct.set(product, number);
     this.#places.push({ ledger, account, product });
     return number;
+  }
+
+  /** True where an account of a seller, a neighbour or a stall may have a number. */
+  hasPartOf(party: string): boolean {
+    return this.#isOpen || this.#parties.has(party);
   }
 
   /** Undefined for a balance that nobody looked at. */

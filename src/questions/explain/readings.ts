@@ -18,13 +18,24 @@ const PARTS_MAX = 12;
  * Lines that a missing record may have had, read off the differences of the accounts it would have
  * moved: all that differ the right way, each alone, and all but one.
  */
-export function linesFrom(situation: Situation, touched: readonly Touched[]): Lines[] {
+export function linesFrom(situation: Situation, touched: readonly Touched[]): readonly Lines[] {
+  const telling = touched.filter(
+    ([ledger, account]) => account === UNSEEN || situation.isOff(ledger, account),
+  );
+  const key = telling.join(' ');
+  const known = situation.readings.get(key);
+  if (known !== undefined) return known;
+  const read = linesOff(situation, telling);
+  situation.readings.set(key, read);
+  return read;
+}
+
+function linesOff(situation: Situation, touched: readonly Touched[]): Lines[] {
   const found = new Map<string, Lines>();
   const note = (entries: readonly (readonly [string, number])[]): void => {
     if (entries.length > 0) found.set(entries.join(' '), Object.fromEntries(entries));
   };
   for (const [ledger, account, sign] of touched) {
-    if (account !== UNSEEN && !situation.isOff(ledger, account)) continue;
     const off = situation.products
       .map((product) => [product, sign * offAt(situation, ledger, account, product)] as const)
       .filter(([, units]) => units > 0);

@@ -2,11 +2,12 @@ import { addDays } from '../../base/day.ts';
 import { sortedEntries } from '../../base/order.ts';
 import type { Ledger } from '../../ledger/ledger.ts';
 import { stepOn } from '../../ledger/prices.ts';
+import type { Lines } from '../../records/fields.ts';
 import type { MovementRecord } from '../../records/record.ts';
 import { type Effect, effectOf } from '../../solvers/gap/effect.ts';
 import type { LedgerName } from '../postings-of.ts';
 import { Effects } from './effects.ts';
-import type { NumberField } from './number-fields.ts';
+import { type NumberField, numberFields } from './number-fields.ts';
 import { differencesIn, type ObservedAccount } from './observation.ts';
 import { Places } from './places.ts';
 
@@ -34,6 +35,10 @@ export class Situation {
   readonly #seenSellers: ReadonlySet<string>;
   readonly #offSellers: ReadonlySet<string>;
   readonly #settled = new Map<MovementRecord, boolean>();
+  readonly #fields = new Map<MovementRecord, readonly NumberField[]>();
+  /** True where nobody looked at money, and where nobody looked at any other party's account. */
+  readonly #isMoneyUnseen: boolean;
+  readonly #arePartiesUnseen: boolean;
 
   constructor(ledger: Ledger, observed: readonly ObservedAccount[], day: string | undefined) {
     this.ledger = ledger;
@@ -57,10 +62,18 @@ export class Situation {
           sellerAccounts(seller).some(([name, account]) => accounts.has(`${name}:${account}`)),
         ),
       );
+    const seen = [...this.#seenAccounts];
+    this.#isMoneyUnseen = !seen.some((name) => name.startsWith('money:'));
+    this.#arePartiesUnseen = !seen.some((name) => PARTY.test(name));
     this.#seenSellers = sellersIn(this.#seenAccounts);
     this.#offSellers = sellersIn(this.#hotAccounts);
     this.effects = new Effects(ledger, places, day);
     this.difference = effectOf(this.#amounts);
+  }
+
+  /** True where money that was looked at differs. */
+  get isMoneyOff(): boolean {
+    return this.difference.places.some((at) => this.effects.places.at(at).product === '');
   }
 
   get agrees(): boolean {
@@ -102,6 +115,9 @@ export class Situation {
     return this.#hotProducts;
   }
 
+  /** Lines that were read off differences already; most families are read off the same ones. */
+  readonly readings = new Map<string, readonly Lines[]>();
+
   /** Pools of credit that differ, without the word pool. */
   readonly offPools = new Set<string>();
 
@@ -119,6 +135,7 @@ export class Situation {
    * one of its numbers can be all that is wrong.
    */
   isSettled(record: MovementRecord): boolean {
+    if (this.#arePartiesUnseen) return false;
     const known = this.#settled.get(record);
     if (known !== undefined) return known;
     const settled =
@@ -127,6 +144,31 @@ export class Situation {
       ) || this.#isOrderSettled(record);
     this.#settled.set(record, settled);
     return settled;
+  }
+
+  /** The numbers of a record, made once. */
+  fieldsOf(record: MovementRecord): readonly NumberField[] {
+    const known = this.#fields.get(record);
+    if (known !== undefined) return known;
+    const fields = numberFields(record);
+    this.#fields.set(record, fields);
+    return fields;
+  }
+
+  /** True where a record moves nothing, or money alone while nobody looked at money. */
+  isApart({ kind }: MovementRecord): boolean {
+    return STILL.has(kind) || (this.#isMoneyUnseen && MONEY_ALONE.has(kind));
+  }
+
+  /**
+   * True where one line of a record is of goods that were looked at and agree: then the record as a
+   * whole, there or not or turned round, cannot be all that is wrong.
+   */
+  isLineSettled(record: MovementRecord): boolean {
+    if (!ONE_WAY.has(record.kind)) return false;
+    return this.fieldsOf(record).some(
+      (field) => field.value !== 0 && this.isSettledProduct(record, field),
+    );
   }
 
   /** True where goods of the product were looked at wherever this number moves them, and agree. */
@@ -178,6 +220,30 @@ export class Situation {
     }
   }
 }
+
+/** Kinds that move nothing, and kinds of which every number and every other way moves money alone. */
+const STILL: ReadonlySet<string> = new Set(['order', 'supply-order', 'exchange', 'count']);
+const MONEY_ALONE: ReadonlySet<string> = new Set([
+  'payment',
+  'refund',
+  'deposit',
+  'card-settle',
+  'debit',
+  'debit-returned',
+  'bank-fee',
+  'bounced',
+  'settle',
+]);
+/** Kinds with one number a product, so that no two of its numbers can undo each other. */
+const ONE_WAY: ReadonlySet<string> = new Set([
+  'delivery',
+  'swap-in',
+  'swap-out',
+  'handover',
+  'return',
+]);
+/** Accounts of a party of `partyAccounts` and of orders. */
+const PARTY = /^(?:stock:(?:seller:|neighbour:|supplier$)|money:owed:|credit:(?:seller|pool):)/;
 
 /** Days around a cut-off within which a wrong day is looked for. */
 export const NEAR_DAYS = 4;

@@ -11,7 +11,8 @@ import { isPassedOver } from './taking.ts';
 export function tooMany(situation: Situation, taking: Taking): void {
   const twins = new Twins(situation.entries);
   for (const record of situation.entries) {
-    if (isPassedOver(situation, taking, record)) continue;
+    if (situation.isApart(record) || isPassedOver(situation, taking, record)) continue;
+    if (taking.isWhole && situation.isLineSettled(record)) continue;
     const effect = situation.effects.change(record, undefined);
     if (!taking.fits(effect, 1)) continue;
     const twin = twins.of(record);

@@ -4,7 +4,7 @@ import type { MovementRecord, RecordOf } from '../../records/record.ts';
 import { type Effect, sumOfEffects } from '../../solvers/gap/effect.ts';
 import { errorModel, type Sort } from './error-model.ts';
 import type { Taking } from './hypothesis.ts';
-import { type NumberField, numberFields, withNumber } from './number-fields.ts';
+import { type NumberField, withNumber } from './number-fields.ts';
 import type { Situation } from './situation.ts';
 import { isPassedOver } from './taking.ts';
 
@@ -12,6 +12,7 @@ import { isPassedOver } from './taking.ts';
 export function wrongNames(situation: Situation, taking: Taking): void {
   const look = new NameLook(situation, taking);
   for (const record of situation.entries) {
+    if (situation.isApart(record)) continue;
     look.sellers(record);
     if (!isPassedOver(situation, taking, record)) look.products(record);
     look.others(record);
@@ -64,7 +65,7 @@ class NameLook {
 
   /** A line stands at another product; units that are there already stay. */
   products(record: MovementRecord): void {
-    for (const field of numberFields(record)) {
+    for (const field of this.#situation.fieldsOf(record)) {
       const { product, value } = field;
       if (product === undefined || value === 0) continue;
       if (this.#situation.isSettledProduct(record, field)) continue;

@@ -3,7 +3,7 @@ import { type Truth, truthsBehind } from '../../solvers/gap/keyed-number.ts';
 import { denominations } from '../denominations.ts';
 import { errorModel } from './error-model.ts';
 import type { Taking } from './hypothesis.ts';
-import { type NumberField, numberFields, withNumber } from './number-fields.ts';
+import { type NumberField, withNumber } from './number-fields.ts';
 import type { Situation } from './situation.ts';
 import { isPassedOver } from './taking.ts';
 
@@ -16,8 +16,8 @@ export function wrongNumbers(situation: Situation, taking: Taking): void {
     return truths;
   };
   for (const record of situation.entries) {
-    if (isPassedOver(situation, taking, record)) continue;
-    for (const field of numberFields(record)) {
+    if (situation.isApart(record) || isPassedOver(situation, taking, record)) continue;
+    for (const field of situation.fieldsOf(record)) {
       if (situation.isSettledProduct(record, field)) continue;
       const unit = situation.effects.unit(record, field);
       const times = taking.timesOf(unit);
@@ -202,9 +202,10 @@ function productsLeftOut(situation: Situation, record: MovementRecord): Iterable
 /** The numbers of two lines stand in each other's place. */
 function linesSwapped(situation: Situation, record: MovementRecord, taking: Taking): void {
   if (!WITH_LINES.has(record.kind)) return;
-  const hot = numberFields(record).filter(({ product }) =>
-    situation.hotProducts.has(product ?? ''),
-  );
+  if (situation.hotProducts.size < 2) return;
+  const hot = situation
+    .fieldsOf(record)
+    .filter(({ product }) => situation.hotProducts.has(product ?? ''));
   for (const one of hot) {
     for (const two of hot) {
       if ((one.product ?? '') >= (two.product ?? '') || one.value === two.value) continue;

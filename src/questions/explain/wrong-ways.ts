@@ -9,7 +9,9 @@ import { isPassedOver } from './taking.ts';
 /** Names and numbers are right, and the record is of the wrong kind, tender, source or day. */
 export function wrongWays(situation: Situation, taking: Taking): void {
   for (const record of situation.entries) {
+    if (situation.isApart(record)) continue;
     if (GOODS.has(record.kind) && isPassedOver(situation, taking, record)) continue;
+    if (taking.isWhole && situation.isLineSettled(record)) continue;
     const ways = otherWays(record, situation);
     for (const [sort, becomes] of ways) {
       const effect = situation.effects.change(record, becomes);
@@ -114,7 +116,7 @@ function wrongDays(situation: Situation, taking: Taking): void {
       addDays(cut, -1),
     ];
     for (const record of records) {
-      if (record.date < from || record.date > to) continue;
+      if (record.date < from || record.date > to || situation.isApart(record)) continue;
       if (products !== undefined && !namesAny(record, products)) continue;
       const becomes = { ...record, date: record.date < cut ? cut : before };
       const effect = situation.effects.change(record, becomes);
