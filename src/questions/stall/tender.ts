@@ -6,6 +6,15 @@ import { denominations } from '../denominations.ts';
 /** Amounts beside the exact one that are offered to tap: more could not be told apart in a hurry. */
 const OFFERS_MAX = 5;
 
+/** Pieces that exist and that nobody has in a box to give back (from memory). Minor units. */
+const SELDOM: Readonly<Record<string, readonly number[]>> = { USD: [200, 50] };
+
+/** The notes and coins that go over a stall's table, largest first. */
+export function piecesInHand(currency: string): number[] {
+  const seldom = SELDOM[currency] ?? [];
+  return denominations(currency).filter((value) => !seldom.includes(value));
+}
+
 /**
  * Amounts that a buyer is likely to hand over, the exact sum first, then upwards: the next full
  * amount of each note or coin that is worth a whole unit of the currency. None holds a piece that
@@ -14,7 +23,7 @@ const OFFERS_MAX = 5;
 export function tenderOffers(total: number, currency: string): number[] {
   if (total <= 0) return [];
   const whole = 10 ** minorDigits(currency);
-  const rounded = denominations(currency)
+  const rounded = piecesInHand(currency)
     .filter((value) => value >= whole)
     .map((value) => Math.ceil(total / value) * value)
     .filter((amount) => amount > total);
@@ -39,7 +48,7 @@ export interface Change {
 export function changeDue(total: number, handed: number, currency: string): Change {
   let rest = Math.max(0, handed - total);
   const pieces: { value: number; count: number }[] = [];
-  for (const value of denominations(currency)) {
+  for (const value of piecesInHand(currency)) {
     const count = Math.floor(rest / value);
     if (count > 0) pieces.push({ value, count });
     rest -= count * value;

@@ -70,7 +70,7 @@ export function SettleSheet(props: {
         <Notice tone="stop" title={say`More came back than went out.`}>
           <p>
             {say`Count again:
-              ${answer.moreBackThanOut.map((id) => productName(ledger.setup, id)).join(', ')}.`}
+              ${answer.moreBackThanOut.map((id) => productName(ledger.setup, id)).join(say`, `)}.`}
           </p>
         </Notice>
       )}

@@ -49,7 +49,8 @@ function Step(props: { readonly stall: RecordOf<'stall'>; readonly part: SheetPa
       ) : (
         <SheetForm stall={stall} open={open} part={part} />
       )}
-      <StallSteps stall={stall} open={open} />
+      {/* What was tapped would be copied into a count. */}
+      {part !== 'count' && <StallSteps stall={stall} open={open} />}
     </Page>
   );
 }

@@ -15,6 +15,7 @@ import {
   typedMoney,
   typedWhole,
 } from '../../parts/typed.ts';
+import { say } from '../../say.ts';
 
 /** What a settle sheet says, as it was typed. */
 export interface StallTyped {
@@ -104,7 +105,7 @@ export function readStall(
     if (!minor.ok) errors.push({ field: part, words: minor.refusal });
     return minor.ok ? minor.value : 0;
   };
-  if (!isDay(typed.date)) errors.push({ field: 'date', words: 'Choose the day of the stall.' });
+  if (!isDay(typed.date)) errors.push({ field: 'date', words: say`Choose the day of the stall.` });
   const paidout = money('paidout');
   const draft = {
     stall,
@@ -119,7 +120,7 @@ export function readStall(
     ...(tallies(typed, currency) ? { tally: pieces(typed, errors) } : { cash: money('cash') }),
   };
   if (paidout > 0 && typed.note.trim() === '') {
-    errors.push({ field: 'note', words: 'Write what the cash was paid out for.' });
+    errors.push({ field: 'note', words: say`Write what the cash was paid out for.` });
   }
   return { draft, errors };
 }

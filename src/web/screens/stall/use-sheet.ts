@@ -5,6 +5,7 @@ import type { RecordOf } from '../../../records/record.ts';
 import type { StallEntry } from '../../../records/stall-entry.ts';
 import { stallLog } from '../../../storage/indexeddb/stall-log.ts';
 import { useBook } from '../../book.ts';
+import { say } from '../../say.ts';
 
 const STORE = 'cratebook-stalls';
 /** Lines in one record: a busy day of one phone stays far below what a request may carry. */
@@ -79,7 +80,7 @@ export function useSheet(stall: RecordOf<'stall'>): OpenSheet {
       for (let from = 0; from < left.length; from += LINES_MAX) {
         const part = { stall: stall.stall, entries: left.slice(from, from + LINES_MAX) };
         const answer = await book.append([{ kind: 'count', date, lines: {}, sheet: part }]);
-        if (!answer.ok) return answer.refusal.message;
+        if (!answer.ok) return say.told(answer.refusal.message);
       }
       // The sheet has its own Undo, line by line; the notice's would take all of them back.
       book.saved.value = [];
