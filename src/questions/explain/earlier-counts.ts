@@ -1,4 +1,5 @@
 import type { MovementRecord, RecordOf } from '../../records/record.ts';
+import { unitsOf } from '../../records/units-of.ts';
 import { addTo } from '../../solvers/gap/effect.ts';
 import { Effects } from './effects.ts';
 import { type Hypothesis, outcomeOf } from './hypothesis.ts';
@@ -69,8 +70,8 @@ function countedOf(situation: Situation, shelf: Effects): Counted[] {
     if (entries[at + 1]?.date === record.date) continue;
     for (const count of countsOn(entries, at)) {
       for (const product of hotProducts) {
-        const units = count.lines[product];
-        if (units === undefined) continue;
+        if (!Object.hasOwn(count.lines, product)) continue;
+        const units = unitsOf(count.lines, product);
         const place = shelf.places.numberOf('stock', 'stockroom', product) ?? -1;
         const difference = units - (book.get(place) ?? 0);
         const now = situation.off('stock', 'stockroom', product);

@@ -2,6 +2,7 @@ import type { Ledger } from '../../ledger/ledger.ts';
 import { priceOfLines, soldAtStall, takingsAtStall } from '../../ledger/posting.ts';
 import type { Lines } from '../../records/fields.ts';
 import type { MovementRecord, RecordOf } from '../../records/record.ts';
+import { unitsOf } from '../../records/units-of.ts';
 import { EarlierCounts } from './earlier-counts.ts';
 import { Effects } from './effects.ts';
 import type { Habits } from './habits.ts';
@@ -125,7 +126,7 @@ export class Evidence {
     if (isWhole) return 12;
     let fit = 1;
     for (const [product, count] of units) {
-      if (orders.some((order) => order.lines[product] === count)) fit *= 2;
+      if (orders.some((order) => unitsOf(order.lines, product) === count)) fit *= 2;
     }
     return Math.min(fit, 6);
   }
@@ -209,11 +210,9 @@ export class Evidence {
     const words = (id: string) =>
       new Set(`${id} ${products.get(id)?.name ?? ''}`.split(/[^\p{L}]+/u));
     const old = words(field.product);
-    const held: object = Reflect.get(becomes, field.part) ?? {};
-    const was: object = Reflect.get(record, field.part) ?? {};
-    const grown = Object.keys(held).find(
-      (id) => (Reflect.get(held, id) ?? 0) > (Reflect.get(was, id) ?? 0),
-    );
+    const held: Lines = Reflect.get(becomes, field.part) ?? {};
+    const was: Lines = Reflect.get(record, field.part) ?? {};
+    const grown = Object.keys(held).find((id) => unitsOf(held, id) > unitsOf(was, id));
     const shares = [...words(grown ?? '')].some((word) => word.length > 2 && old.has(word));
     return shares ? 3 : 0.7;
   }
@@ -270,7 +269,7 @@ function isTallied({ tally, cash }: RecordOf<'stall-close'>): boolean {
 function isSameLines(a: Lines, b: Lines): boolean {
   const names = Object.keys(a);
   if (names.length !== Object.keys(b).length) return false;
-  return names.every((name) => a[name] === b[name]);
+  return names.every((name) => unitsOf(a, name) === unitsOf(b, name));
 }
 
 function sellerIn(record: MovementRecord | undefined): string | undefined {

@@ -1,5 +1,6 @@
 import type { Lines } from '../../records/fields.ts';
 import type { RecordOf } from '../../records/record.ts';
+import { unitsOf } from '../../records/units-of.ts';
 import { type Adding, REASON } from './adding.ts';
 import { errorModel } from './error-model.ts';
 import { centsFrom, linesFrom, type Touched, UNSEEN } from './readings.ts';
@@ -203,7 +204,7 @@ function stallClose(adding: Adding, stall: string, date: string, sold: Lines): v
     const units = situation.off('stock', 'lost', product);
     if (units <= 0) continue;
     damaged[product] = units;
-    out[product] = (out[product] ?? 0) + units;
+    out[product] = unitsOf(out, product) + units;
   }
   const cards = off('cards');
   const paidout = off('fees');

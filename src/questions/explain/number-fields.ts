@@ -109,10 +109,11 @@ export function withNumber(
   if (seller === undefined) {
     return { ...record, [part]: withLine(held, product, value, MAY_BE_ZERO.has(part)) };
   }
-  const lines = withLine(held[seller] ?? {}, product, value, false);
+  const own = Object.hasOwn(held, seller) ? held[seller] : {};
+  const lines = withLine(own, product, value, false);
   const others = Object.entries(held).filter(([each]) => each !== seller);
-  const own = Object.keys(lines).length === 0 ? [] : [[seller, lines]];
-  return { ...record, [part]: Object.fromEntries([...others, ...own]) };
+  const kept = Object.keys(lines).length === 0 ? [] : [[seller, lines]];
+  return { ...record, [part]: Object.fromEntries([...others, ...kept]) };
 }
 
 function withLine(lines: Goods, product: string, value: number, keepsZero: boolean): Goods {

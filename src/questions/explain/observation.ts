@@ -2,6 +2,7 @@ import { byText } from '../../base/order.ts';
 import { done, type Outcome, refused } from '../../base/outcome.ts';
 import type { Balances } from '../../ledger/balances.ts';
 import type { Ledger } from '../../ledger/ledger.ts';
+import { unitsOf } from '../../records/units-of.ts';
 import type { LedgerName } from '../postings-of.ts';
 
 /** What somebody saw in one account; an account that is not here was not looked at. */
@@ -62,7 +63,7 @@ export function differencesIn(
   const book = balances.linesOf(ledger, account);
   const products = [...new Set([...amounts.keys(), ...Object.keys(book)])].sort(byText);
   return new Map(
-    products.map((product) => [product, (amounts.get(product) ?? 0) - (book[product] ?? 0)]),
+    products.map((product) => [product, (amounts.get(product) ?? 0) - unitsOf(book, product)]),
   );
 }
 

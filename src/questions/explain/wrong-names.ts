@@ -1,6 +1,7 @@
 import { daysBetween } from '../../base/day.ts';
 import type { Setup } from '../../ledger/setup.ts';
 import type { MovementRecord, RecordOf } from '../../records/record.ts';
+import { unitsOf } from '../../records/units-of.ts';
 import { type Effect, sumOfEffects } from '../../solvers/gap/effect.ts';
 import { errorModel, type Sort } from './error-model.ts';
 import type { Taking } from './hypothesis.ts';
@@ -135,7 +136,7 @@ class NameLook {
 
   #shareoutSeller(record: RecordOf<'shareout'>, seller: string): void {
     for (const other of this.#otherSellers(seller)) {
-      if (record.lines[other] !== undefined) continue;
+      if (Object.hasOwn(record.lines, other)) continue;
       const lines = Object.fromEntries(
         Object.entries(record.lines).map(([each, units]) => [
           each === seller ? other : each,
@@ -212,6 +213,6 @@ const NEAR_STALL_DAYS = 14;
 
 function heldIn(record: MovementRecord, { part, seller }: NumberField, product: string): number {
   const held = Reflect.get(record, part) ?? {};
-  const lines = seller === undefined ? held : (held[seller] ?? {});
-  return Number(lines[product] ?? 0);
+  if (seller === undefined) return unitsOf(held, product);
+  return Object.hasOwn(held, seller) ? unitsOf(held[seller], product) : 0;
 }

@@ -177,8 +177,7 @@ function linesLeftOut(situation: Situation, record: MovementRecord, taking: Taki
   if (record.kind !== 'stall-close' && !WITH_LINES.has(record.kind)) return;
   for (const product of productsLeftOut(situation, record)) {
     for (const part of parts) {
-      const held: unknown = Reflect.get(Reflect.get(record, part) ?? {}, product);
-      if (held !== undefined) continue;
+      if (Object.hasOwn(Reflect.get(record, part) ?? {}, product)) continue;
       const field = { part, product, value: 0 };
       const unit = situation.effects.unit(record, field);
       if (taking.timesOf(unit) === 0) continue;
