@@ -50,7 +50,7 @@ export function App(props: { readonly connection: Connection; readonly machine: 
     case 'stopped':
       return (
         <ShelfMessage title={say`The book cannot be opened`} retry={start}>
-          {now.message}
+          {say.told(now.message)}
         </ShelfMessage>
       );
     case 'shelf':

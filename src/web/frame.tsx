@@ -5,6 +5,7 @@ import { Shortcuts } from './line/line-entry.tsx';
 import { address } from './navigation.ts';
 import { ClosedLine } from './parts/closed-line.tsx';
 import { FaultNotice, GoneWrong } from './parts/gone-wrong.tsx';
+import { Languages } from './parts/languages.tsx';
 import { link } from './parts/link.tsx';
 import { Notice } from './parts/notice.tsx';
 import { Page } from './parts/page.tsx';
@@ -58,6 +59,7 @@ export function Frame(props: { readonly damage: readonly string[]; readonly onSh
         <FaultNotice />
         <Current />
       </main>
+      <Languages />
     </div>
   );
 }

@@ -5,6 +5,7 @@ import { httpConnection } from './connection.ts';
 import { watchAddress } from './navigation.ts';
 import { keepAppOffline } from './offline/keep-app-offline.ts';
 import { GoneWrong, watchFaults } from './parts/gone-wrong.tsx';
+import { say } from './say.ts';
 import { thisDevice } from './this-device.ts';
 import './styles/palette.css';
 import './styles/base.css';
@@ -17,6 +18,7 @@ import './styles/print.css';
 /** Starts the app in the browser: the one place that hands it its device and its connection. */
 const root = document.getElementById('app');
 assert(root !== null, 'index.html has the element that the app is drawn into');
+document.documentElement.lang = say.language.tag;
 watchAddress();
 watchFaults();
 const machine = await thisDevice();

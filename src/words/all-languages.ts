@@ -12,7 +12,7 @@ const catalogues: Readonly<Record<string, Catalogue>> = { es: spanish, 'zh-Hans'
 
 const made = new Map<string, Say>();
 
-/** The words of the first of these languages (BCP 47 tags) that there are words in, else English. */
+/** The first of these languages (BCP 47 tags) that there are words in, else English. */
 export function saysIn(...wanted: readonly (string | undefined)[]): Say {
   const language = languageFor(...wanted);
   const say = made.get(language.tag) ?? sayIn(language, catalogues[language.tag]);

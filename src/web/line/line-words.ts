@@ -10,7 +10,8 @@ export function draftSentence(draft: LineDraft, ledger: Ledger): string {
 }
 
 /** What a line still wants, or the word in it that is not known, in one sentence. */
-export function troubleWords({ name, said, wanted, nearest }: LineTrouble): string {
+export function troubleWords({ name, said, nearest, ...trouble }: LineTrouble): string {
+  const wanted = say.told(trouble.wanted);
   switch (name) {
     case 'word_not_known':
       return nearest === undefined

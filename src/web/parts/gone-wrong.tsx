@@ -3,6 +3,7 @@ import { Component, type ComponentChildren } from 'preact';
 import { say } from '../say.ts';
 import { Button } from './button.tsx';
 import { Notice } from './notice.tsx';
+import { useWindowTitle } from './page.tsx';
 
 /**
  * What a person sees where the app itself has a fault. Around a part of the page it shows what to
@@ -22,13 +23,19 @@ export class GoneWrong extends Component<
   override render() {
     const { fault } = this.state;
     if (fault === undefined) return this.props.children;
-    return (
-      <article class="page">
-        <h1 tabIndex={-1}>{say`This page stopped working`}</h1>
-        <WhatToDo fault={fault} />
-      </article>
-    );
+    return <StoppedPage fault={fault} />;
   }
+}
+
+function StoppedPage({ fault }: { readonly fault: unknown }) {
+  const title = say`This page stopped working`;
+  useWindowTitle(title);
+  return (
+    <article class="page">
+      <h1 tabIndex={-1}>{title}</h1>
+      <WhatToDo fault={fault} />
+    </article>
+  );
 }
 
 function WhatToDo({ fault }: { readonly fault: unknown }) {

@@ -21,17 +21,17 @@ export function HaveAgainstShould(props: {
     <div class="have-should">
       <dl>
         <div>
-          <dt>Should have</dt>
+          <dt>{say`Should have`}</dt>
           <dd>{say.money(should, currency)}</dd>
           <Bar part={should} of={most} look="bar-should" />
         </div>
         <div>
-          <dt>Have</dt>
+          <dt>{say`Have`}</dt>
           <dd>{say.money(have, currency)}</dd>
           <Bar part={have} of={most} look="bar-have" />
         </div>
         <div class="have-difference">
-          <dt>Difference</dt>
+          <dt>{say`Difference`}</dt>
           <dd>
             <Difference amount={difference} of="money" />
           </dd>

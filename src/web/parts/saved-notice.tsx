@@ -19,7 +19,7 @@ export function SavedNotice() {
   const where = whereIs(records, book.onPhone.value);
   const undo = async () => {
     const undone = await book.append([...records].reverse().map((r) => undoDraft(book.ledger, r)));
-    trouble.value = undone.ok ? '' : undone.refusal.message;
+    trouble.value = undone.ok ? '' : say.told(undone.refusal.message);
   };
   return (
     <div role="status" class="saved no-print">

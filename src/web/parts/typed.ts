@@ -3,6 +3,7 @@ import { done, type Outcome, refused } from '../../base/outcome.ts';
 import type { Ledger } from '../../ledger/ledger.ts';
 import { stepOn } from '../../ledger/prices.ts';
 import type { Lines } from '../../records/fields.ts';
+import { say } from '../say.ts';
 
 /** What a person typed, turned into whole numbers; what does not fit comes back as words. */
 
@@ -13,13 +14,13 @@ import type { Lines } from '../../records/fields.ts';
 export function typedMoney(text: string, currency: string): Outcome<number, string> {
   const digits = minorDigits(currency);
   const bare = text.replace(/[\s\u00a0]|[A-Z]{3}|\p{Sc}/gu, '');
-  const wanted = `an amount like ${digits === 0 ? '1200' : `12.${'0'.repeat(digits)}`}`;
+  const wanted = say`an amount like ${digits === 0 ? '1200' : `12.${'0'.repeat(digits)}`}`;
   const parts = /^(\d{1,3}(?:[,.'’]\d{3})+|\d+)?(?:[.,](\d*))?$/.exec(bare);
-  if (parts === null || !/\d/.test(bare)) return refused(`Write ${wanted}.`);
+  if (parts === null || !/\d/.test(bare)) return refused(say`Write ${wanted}.`);
   const [whole = '', fraction = ''] = splitAmount(bare, digits);
-  if (fraction.length > digits) return refused(`Write ${wanted}: at most ${digits} decimals.`);
+  if (fraction.length > digits) return refused(say`Write ${wanted}: at most ${digits} decimals.`);
   const minor = Number(whole.replace(/\D/g, '') + fraction.padEnd(digits, '0'));
-  return Number.isSafeInteger(minor) ? done(minor) : refused('Write a smaller amount.');
+  return Number.isSafeInteger(minor) ? done(minor) : refused(say`Write a smaller amount.`);
 }
 
 /** The last mark parts off decimals unless exactly three digits follow it, as in `1,200`. */
@@ -44,7 +45,7 @@ export function typedWhole(text: string, empty = 0): Outcome<number, string> {
   const bare = text.replace(/[\s,.'’\u00a0]/g, '');
   if (bare === '') return done(empty);
   const whole = /^\d+$/.test(bare) ? Number(bare) : Number.NaN;
-  return Number.isSafeInteger(whole) ? done(whole) : refused('Write a whole number.');
+  return Number.isSafeInteger(whole) ? done(whole) : refused(say`Write a whole number.`);
 }
 
 /** Cases and singles as typed, by product. */
@@ -75,7 +76,7 @@ export function typedLines(
     const inCases = typedWhole(cases);
     const single = typedWhole(singles);
     if (!inCases.ok || !single.ok) {
-      wrong.set(product, 'Write whole numbers.');
+      wrong.set(product, say`Write whole numbers.`);
       continue;
     }
     const units = inCases.value * caseUnits(ledger, product, day) + single.value;

@@ -1,6 +1,7 @@
 import { accountsOf, type PlaceId } from '../../../questions/places.ts';
 import { useBook } from '../../book.ts';
 import { Later } from '../../parts/later.tsx';
+import { say } from '../../say.ts';
 import { whyAddress } from '../../why-address.ts';
 import { AccountRoll } from './account-roll.tsx';
 import { ByProduct } from './by-product.tsx';
@@ -12,43 +13,43 @@ export function PlaceRoll(props: { readonly place: PlaceId; readonly show: strin
   const about = money !== undefined && (stock === undefined || props.show === 'money');
   const account = PLACE_ACCOUNTS[props.place];
   return (
-    <section class="roll" aria-label="Running list">
+    <section class="roll" aria-label={say`Running list`}>
       <h2 class="column-head">
-        Running list{' '}
+        {say`Running list`}{' '}
         {stock !== undefined && money !== undefined && (
           <span class="roll-switch">
             <a href={`/places/${props.place}`} aria-current={about ? undefined : 'true'}>
-              goods
+              {say`goods`}
             </a>{' '}
             <a href={`/places/${props.place}?show=money`} aria-current={about ? 'true' : undefined}>
-              money
+              {say`money`}
             </a>
           </span>
         )}
       </h2>
       {props.place === 'families' && (
         <p class="roll-more">
-          <a href="/families">Every family’s own account</a>
+          <a href="/families">{say`Every family’s own account`}</a>
         </p>
       )}
       {props.place === 'stalls' && (
         <p class="roll-more">
-          <a href="/stalls">Every stall, settled and not yet settled</a>
+          <a href="/stalls">{say`Every stall, settled and not yet settled`}</a>
         </p>
       )}
       {props.place === 'bank' && (
         <p class="roll-more">
-          <a href="/match/bank">Match with the bank’s statement</a>
+          <a href="/match/bank">{say`Match with the bank’s statement`}</a>
         </p>
       )}
       {props.place === 'supplier' && (
         <p class="roll-more">
-          <a href="/match/supplier">Match with the supplier’s statement</a>
+          <a href="/match/supplier">{say`Match with the supplier’s statement`}</a>
         </p>
       )}
       {WHY_PLACES.has(props.place) && (
         <p class="roll-more">
-          <a href={whyAddress([props.place])}>It does not agree: why?</a>
+          <a href={whyAddress([props.place])}>{say`It does not agree: why?`}</a>
         </p>
       )}
       {!about && account !== undefined && (

@@ -15,7 +15,7 @@ export function Proof({ places }: { readonly places: Places }) {
   const { units, money } = places;
   const text = (minor: number) => say.money(minor, currency);
   return (
-    <section class="proof" aria-label="Total">
+    <section class="proof" aria-label={say`Total`}>
       <figure class="proof-line" aria-labelledby="proof-units">
         <figcaption class="proof-sum" id="proof-units">
           <span class="shape shape-goods figure-goods" aria-hidden="true" />
@@ -42,7 +42,7 @@ export function Proof({ places }: { readonly places: Places }) {
         )}
       </figure>
       <details class="proof-tables">
-        <summary>The same as tables</summary>
+        <summary>{say`The same as tables`}</summary>
         <Later load={proofTables} />
       </details>
     </section>
@@ -68,7 +68,7 @@ function SumBar(props: {
         {shown.map(({ part, amount }) => (
           <li key={part}>
             {proofPartName(part, props.side, say)} {props.text(Math.abs(amount))}
-            {amount < 0 && ' more out than in'}
+            {amount < 0 && ` ${say`more out than in`}`}
           </li>
         ))}
       </ul>

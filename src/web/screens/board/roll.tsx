@@ -46,7 +46,7 @@ function RollLine(props: { readonly record: BookRecord; readonly hideDay: boolea
   const trouble = useSignal('');
   const undo = async () => {
     const undone = await book.append([undoDraft(book.ledger, record)]);
-    trouble.value = undone.ok ? '' : undone.refusal.message;
+    trouble.value = undone.ok ? '' : say.told(undone.refusal.message);
   };
   return (
     <li class="roll-line">

@@ -12,5 +12,5 @@ export function CountOutcome({ difference }: { readonly difference: CountDiffere
     over > 0 ? say`${say.units(over)} over` : '',
     left > 0 ? say.count(left)`# product not counted|# products not counted` : '',
   ];
-  return <StateMark mark="open" word={parts.filter((part) => part !== '').join(', ')} />;
+  return <StateMark mark="open" word={parts.filter((part) => part !== '').join(say`, `)} />;
 }

@@ -1,3 +1,4 @@
+import { link } from '../../parts/link.tsx';
 import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import type { Setup } from '../../../ledger/setup.ts';
@@ -25,9 +26,9 @@ export function CountResultScreen({ params }: ScreenProps) {
   const count = ledger.standing.currentOf(params.count ?? '');
   if (count?.kind !== 'count') {
     return (
-      <Page title="Count" above={<a href="/count">Count</a>}>
+      <Page title={say`Count`} above={<a href="/count">{say`Count`}</a>}>
         <p>
-          This count is not in the book any more. <a href="/count">Count again</a>.
+          {say.pieces`This count is not in the book any more. ${link('/count', say`Count again`)}.`}
         </p>
       </Page>
     );
@@ -40,13 +41,13 @@ function CountResult({ count }: { readonly count: RecordOf<'count'> }) {
   const answer = countDifference(ledger, count);
   return (
     <Page
-      title={`Count of ${say.day(count.date)}`}
-      above={<a href="/count">Count</a>}
+      title={say`Count of ${say.day(count.date)}`}
+      above={<a href="/count">{say`Count`}</a>}
       lead={
         <>
           {count.counters === undefined
-            ? 'Counted by one person'
-            : `Counted by ${count.counters.join(' and ')}`}{' '}
+            ? say`Counted by one person`
+            : say`Counted by ${say.list(count.counters)}`}{' '}
           · <CountOutcome difference={answer} />
         </>
       }
@@ -54,18 +55,19 @@ function CountResult({ count }: { readonly count: RecordOf<'count'> }) {
         <>
           {!answer.agrees && (
             <a class="button button-plain" href={whyCount(count.id)}>
-              Why?
+              {say`Why?`}
             </a>
           )}
           <a class="button button-plain" href="/count">
-            Count again
+            {say`Count again`}
           </a>
         </>
       }
     >
       {answer.movedAfter.length > 0 && (
-        <Notice title="Goods were recorded on the same day after this count.">
-          <p>Check which side of the count they belong to; if they came after it, count again.</p>
+        <Notice title={say`Goods were recorded on the same day after this count.`}>
+          <p>{say`Check which side of the count they belong to; if they came after it, count
+            again.`}</p>
           <ul>
             {answer.movedAfter.map((id) => (
               <li key={id}>
@@ -77,19 +79,17 @@ function CountResult({ count }: { readonly count: RecordOf<'count'> }) {
       )}
       <div class="stack stack-things with-strip">
         <Table
-          caption="Counted against the book, in units"
+          caption={say`Counted against the book, in units`}
           rows={answer.products}
           keyOf={(product) => product.product}
           columns={columnsOf(ledger.setup, count.date, answer)}
         />
       </div>
       <p class="soft">
-        One product is never set off against another: 2 short of one and 2 over of another are 4
-        units to explain.
+        {say`One product is never set off against another: 2 short of one and 2 over of another are
+          4 units to explain.`}
       </p>
-      <p>
-        <a href={`/records/${count.id}`}>Open the record</a> to edit or undo it.
-      </p>
+      <p>{say.pieces`${link(`/records/${count.id}`, say`Open the record`)} to edit or undo it.`}</p>
     </Page>
   );
 }
@@ -100,36 +100,36 @@ function columnsOf(
   { most }: CountDifference,
 ): readonly Column<CountedProduct>[] {
   return [
-    { head: 'Product', cell: ({ product }) => productName(setup, product) },
+    { head: say`Product`, cell: ({ product }) => productName(setup, product) },
     {
-      head: 'Counted',
+      head: say`Counted`,
       number: true,
       cell: ({ counted }) =>
         counted === undefined ? (
-          <span class="soft">not counted</span>
+          <span class="soft">{say`not counted`}</span>
         ) : (
           <>
-            <span class="only-narrow">counted </span>
+            <span class="only-narrow">{say`counted`} </span>
             <Units units={counted} plain />
           </>
         ),
     },
     {
-      head: 'By the book',
+      head: say`By the book`,
       number: true,
       cell: ({ book }) => (
         <>
-          <span class="only-narrow">by the book </span>
+          <span class="only-narrow">{say`by the book`} </span>
           <Units units={book} plain />
         </>
       ),
     },
     {
-      head: 'Difference',
+      head: say`Difference`,
       number: true,
       cell: (product) => <DifferenceCell product={product} most={most} />,
     },
-    { head: 'What to do', cell: (product) => <NextSteps product={product} date={date} /> },
+    { head: say`What to do`, cell: (product) => <NextSteps product={product} date={date} /> },
   ];
 }
 
@@ -148,15 +148,15 @@ function DifferenceCell(props: { readonly product: CountedProduct; readonly most
 function NextSteps(props: { readonly product: CountedProduct; readonly date: string }) {
   const { product, state } = props.product;
   const records = `/find?place=stockroom&product=${product}`;
-  if (state === 'agrees') return <span class="soft">nothing to do</span>;
-  if (state === 'not-counted') return <a href="/count">Count it</a>;
+  if (state === 'agrees') return <span class="soft">{say`nothing to do`}</span>;
+  if (state === 'not-counted') return <a href="/count">{say`Count it`}</a>;
   const kind = state === 'short' ? 'loss' : 'found';
   return (
     <span class="steps">
-      <a href="/count">Count again</a>
-      <a href={records}>Look at its records</a>
+      <a href="/count">{say`Count again`}</a>
+      <a href={records}>{say`Look at its records`}</a>
       <a href={differenceForm(kind, props.product, props.date)}>
-        {kind === 'loss' ? 'Write off, with a reason' : 'Record as found, with a reason'}
+        {kind === 'loss' ? say`Write off, with a reason` : say`Record as found, with a reason`}
       </a>
     </span>
   );
@@ -168,7 +168,10 @@ function differenceForm(kind: 'loss' | 'found', counted: CountedProduct, date: s
   const filled = new URLSearchParams({
     date,
     [`lines.${counted.product}`]: String(units),
-    note: `Stockroom count of ${say.day(date)}: ${units} ${kind === 'loss' ? 'short' : 'over'}`,
+    note:
+      kind === 'loss'
+        ? say`Stockroom count of ${say.day(date)}: ${units} short`
+        : say`Stockroom count of ${say.day(date)}: ${units} over`,
   });
   return `/add/${kind}?${filled}`;
 }

@@ -5,6 +5,7 @@ import type { Draft } from '../../book.ts';
 import { type CountersTyped, countersOf } from '../../parts/counters-field.tsx';
 import type { FieldError } from '../../parts/notice.tsx';
 import { type LinesTyped, typedLines } from '../../parts/typed.ts';
+import { say } from '../../say.ts';
 
 /** A product of a count: typed, or set aside as not counted. */
 export interface CountTyped {
@@ -32,7 +33,7 @@ export function countDraft(
 ): Outcome<Draft<'count'>, FieldError[]> {
   const errors: FieldError[] = [];
   const lines = typedLines(typed.lines, ledger, typed.date, true);
-  if (!isDay(typed.date)) errors.push({ field: 'date', words: 'Choose the day of the count.' });
+  if (!isDay(typed.date)) errors.push({ field: 'date', words: say`Choose the day of the count.` });
   if (!lines.ok) {
     for (const [product, words] of lines.refusal) {
       const name = ledger.setup.products.get(product)?.name ?? product;
@@ -41,7 +42,10 @@ export function countDraft(
     return refused(errors);
   }
   if (Object.keys(lines.value).length === 0) {
-    errors.push({ field: '', words: 'Count at least one product. Write 0 where there is none.' });
+    errors.push({
+      field: '',
+      words: say`Count at least one product. Write 0 where there is none.`,
+    });
   }
   if (errors.length > 0) return refused(errors);
   const counters = countersOf(typed.counters);

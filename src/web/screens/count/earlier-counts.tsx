@@ -18,9 +18,7 @@ export function EarlierCounts() {
               {say.day(count.date)}
             </a>
             <span class="task-facts soft">
-              {count.counters === undefined
-                ? say`counted by one person`
-                : count.counters.join(' and ')}
+              {count.counters === undefined ? say`counted by one person` : say.list(count.counters)}
             </span>
             <span class="task-state">
               {countDifference(ledger, count).agrees ? (

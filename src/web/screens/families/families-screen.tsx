@@ -117,7 +117,7 @@ const columns: readonly Column<FamilyBalance>[] = [
   },
   {
     head: say`Sellers`,
-    cell: (family) => family.sellers.map((seller) => seller.name).join(', '),
+    cell: (family) => family.sellers.map((seller) => seller.name).join(say`, `),
   },
   {
     head: say`Units out`,

@@ -50,7 +50,7 @@ function OneStatement({ account }: { readonly account: FamilyAccount }) {
     <section class="one-statement" aria-labelledby={id}>
       <h2 id={id}>
         {account.name}
-        <span class="soft"> · {account.sellers.map((seller) => seller.name).join(', ')}</span>
+        <span class="soft"> · {account.sellers.map((seller) => seller.name).join(say`, `)}</span>
       </h2>
       <p class="no-print">
         <PaperLinks paper="statement" about={account.family} words={say`Statement`} />

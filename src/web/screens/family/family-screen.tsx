@@ -1,3 +1,4 @@
+import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import { type FamilyAccount, familyAccount } from '../../../questions/family-account.ts';
 import { sellersOf } from '../../../questions/ordered-against-taken.ts';
@@ -21,10 +22,10 @@ export function FamilyScreen({ params }: ScreenProps) {
   if (!answer.ok) {
     const words =
       answer.refusal.name === 'sums_too_large'
-        ? 'An amount in this book is too large to add up. Find and edit it first.'
-        : 'There is no such family in this book.';
+        ? say`An amount in this book is too large to add up. Find and edit it first.`
+        : say`There is no such family in this book.`;
     return (
-      <Page title="Family" above={<a href="/families">Families</a>}>
+      <Page title={say`Family`} above={<a href="/families">{say`Families`}</a>}>
         <p>{words}</p>
       </Page>
     );
@@ -39,25 +40,25 @@ function Family({ account }: { readonly account: FamilyAccount }) {
   return (
     <Page
       title={account.name}
-      above={<a href="/families">Families</a>}
+      above={<a href="/families">{say`Families`}</a>}
       lead={
         <>
-          {account.sellers.map((seller) => seller.name).join(', ')} ·{' '}
+          {account.sellers.map((seller) => seller.name).join(say`, `)} ·{' '}
           <Owed minor={account.stillToPay} />{' '}
           <a class="jump no-print" href="#payment">
-            Record a payment
+            {say`Record a payment`}
           </a>{' '}
           <a class="jump no-print" href={whyFamily(ledger.setup, account.family)}>
-            The family says otherwise: why?
+            {say`The family says otherwise: why?`}
           </a>
         </>
       }
-      actions={<PaperLinks paper="statement" about={account.family} words="Statement" print />}
+      actions={<PaperLinks paper="statement" about={account.family} words={say`Statement`} print />}
       layout="family-page"
     >
       <div class="two-columns">
         <section class="main-column" aria-labelledby="statement">
-          <h2 id="statement">Statement</h2>
+          <h2 id="statement">{say`Statement`}</h2>
           <Statement account={account} />
         </section>
         <div class="side-column no-print">
@@ -65,13 +66,13 @@ function Family({ account }: { readonly account: FamilyAccount }) {
           {first !== undefined && (
             <p class="button-row">
               <a class="button button-plain" href={`/add/handover?seller=${first}`}>
-                Goods out
+                {say`Goods out`}
               </a>
               <a class="button button-plain" href={`/add/return?seller=${first}`}>
-                Goods back
+                {say`Goods back`}
               </a>
               <a class="button button-plain" href={`/add/order?seller=${first}`}>
-                Family order
+                {say`Family order`}
               </a>
             </p>
           )}

@@ -106,7 +106,7 @@ function useReadOnly(kind: FormKind, earlier: BookRecord | undefined): boolean {
 /** A refusal as errors beside the fields it names. */
 function toldBy(refusal: ErrorAnswer): FieldError[] {
   const found = (refusal.findings ?? []).filter((finding) => finding.severity === 'error');
-  if (found.length === 0) return [{ field: '', words: refusal.message }];
+  if (found.length === 0) return [{ field: '', words: say.told(refusal.message) }];
   return found.map(({ field, wanted }) => ({ field, words: say`Wanted: ${say.told(wanted)}.` }));
 }
 

@@ -1,3 +1,4 @@
+import { link } from '../../parts/link.tsx';
 import { say } from '../../say.ts';
 import './match.css';
 import '../../styles/tasks.css';
@@ -20,22 +21,22 @@ export function DebitsScreen() {
   const money = (minor: number) => say.money(minor, book.currency);
   return (
     <Page
-      title="Debits by the supplier"
-      above={<a href="/places/bank">Bank</a>}
-      lead="What the account will hold that morning, and what still helps."
+      title={say`Debits by the supplier`}
+      above={<a href="/places/bank">{say`Bank`}</a>}
+      lead={say`What the account will hold that morning, and what still helps.`}
     >
       {debitsNotAsAnnounced(book.ledger).map(({ record, date, taken, announced }) => (
-        <Notice key={record} tone="stop" title={`${say.day(date)}: not the amount announced`}>
+        <Notice key={record} tone="stop" title={say`${say.day(date)}: not the amount announced`}>
           <p>
-            {money(announced)} was announced, {money(taken)} was taken. Ask the supplier today.{' '}
-            <a href={`/records/${record}`}>The record</a>
+            {say.pieces`${money(announced)} was announced, ${money(taken)} was taken. Ask the
+              supplier today. ${link(`/records/${record}`, say`The record`)}`}
           </p>
         </Notice>
       ))}
       {mornings.length === 0 && (
         <p class="none">
-          No debit is to come. Add the days of debits to the{' '}
-          <a href="/set-up/season">season’s deadlines</a>.
+          {say.pieces`No debit is to come. Add the days of debits to the
+            ${link('/set-up/season', say`season’s deadlines`)}.`}
         </p>
       )}
       <MoneyPicture />
@@ -43,9 +44,10 @@ export function DebitsScreen() {
         <Morning key={morning.deadline} morning={morning} />
       ))}
       <p class="soft">
-        Amounts that are announced stand with the <a href="/set-up/season">season’s deadlines</a>.
-        Days without banks, and how long cheques and card payouts are not safe, are{' '}
-        <a href="/set-up/banking">the bank’s days</a>; ask your bank. Go to the bank in twos.
+        {say.pieces`Amounts that are announced stand with the
+          ${link('/set-up/season', say`season’s deadlines`)}. Days without banks, and how long
+          cheques and card payouts are not safe, are
+          ${link('/set-up/banking', say`the bank’s days`)}; ask your bank. Go to the bank in twos.`}
       </p>
     </Page>
   );
@@ -54,14 +56,14 @@ export function DebitsScreen() {
 function Morning({ morning }: { readonly morning: DebitMorning }) {
   const { currency } = useBook();
   const { takes, safe, short } = morning;
-  const word = short === 0 ? 'enough is safe' : `${say.money(short, currency)} missing`;
+  const word = short === 0 ? say`enough is safe` : say`${say.money(short, currency)} missing`;
   const rows: readonly (readonly [string, number])[] = [
-    [morning.isAnnounced ? 'Announced' : 'Not announced; all that is owed now', takes],
-    ['On the account that morning, by the book', morning.holds],
-    ['of that cheques that may come back', morning.cheques],
-    ['of that card payouts on the way', morning.cards],
-    ['Safe', safe],
-    ['Cash and cheques not yet banked', morning.notBanked],
+    [morning.isAnnounced ? say`Announced` : say`Not announced; all that is owed now`, takes],
+    [say`On the account that morning, by the book`, morning.holds],
+    [say`of that cheques that may come back`, morning.cheques],
+    [say`of that card payouts on the way`, morning.cards],
+    [say`Safe`, safe],
+    [say`Cash and cheques not yet banked`, morning.notBanked],
   ];
   return (
     <section>
@@ -90,10 +92,10 @@ function WhatHelps({ morning }: { readonly morning: DebitMorning }) {
   return (
     <>
       <p>
-        Cash helps if it is at the bank by {say.day(morning.lastCashDay)}, a cheque by{' '}
-        {say.day(morning.lastChequeDay)}.
+        {say`Cash helps if it is at the bank by ${say.day(morning.lastCashDay)}, a cheque by
+          ${say.day(morning.lastChequeDay)}.`}
       </p>
-      {morning.couldPay.length > 0 && <p>Still to pay, the most first:</p>}
+      {morning.couldPay.length > 0 && <p>{say`Still to pay, the most first:`}</p>}
       <ul>
         {morning.couldPay.map(({ family, owes }) => (
           <li key={family}>

@@ -9,7 +9,6 @@ import {
 import { dayOrders } from '../../../intake/table/day-cell.ts';
 import { fileText } from '../../../intake/table/file-text.ts';
 import { csvTable, type TextTable } from '../../../intake/table/text-table.ts';
-import { say } from '../../say.ts';
 import type { ColumnsTyped } from './columns-form.tsx';
 import type { ChosenFile } from './file-zone.tsx';
 import { saveColumns, savedColumns } from './saved-columns.ts';
@@ -62,8 +61,8 @@ async function tableIn(bytes: Uint8Array) {
   }
   const table: TextTable | undefined = csvTable(fileText(bytes));
   if (table !== undefined) return { ok: true as const, value: table };
-  const wanted = say`a CSV or XLSX file`;
-  const refusal = { line: 1, field: '', said: say`no line with column names`, wanted };
+  const wanted = 'a CSV or XLSX file';
+  const refusal = { line: 1, field: '', said: 'no line with column names', wanted };
   return { ok: false as const, refusal };
 }
 

@@ -136,6 +136,6 @@ function SupplierLineText({ line }: { readonly line: SupplierLine | undefined })
   );
   const text = [line.text, line.reference ?? '', ...goods].filter((part) => part !== '');
   return (
-    <StatementLine line={line.line} date={line.date} text={text.join(', ')} cents={line.cents} />
+    <StatementLine line={line.line} date={line.date} text={text.join(say`, `)} cents={line.cents} />
   );
 }

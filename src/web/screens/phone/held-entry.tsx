@@ -30,7 +30,7 @@ export function HeldEntry({ entry }: { readonly entry: OutboxEntry }) {
     );
     const added = await book.append(drafts);
     if (added.ok) await book.takeBack(number);
-    else trouble.value = added.refusal.message;
+    else trouble.value = say.told(added.refusal.message);
   };
   return (
     <article class="held">
@@ -39,7 +39,7 @@ export function HeldEntry({ entry }: { readonly entry: OutboxEntry }) {
           <li key={record.id}>{recordSentence(record, book.ledger, say)}</li>
         ))}
       </ul>
-      <p class="held-why">{held?.message}</p>
+      <p class="held-why">{say.told(held?.message ?? '')}</p>
       {trouble.value !== '' && (
         <p class="error-text" role="alert">
           {trouble.value}

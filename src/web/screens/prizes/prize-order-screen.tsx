@@ -36,7 +36,7 @@ export function PrizeOrderScreen() {
           <StateMark mark="done" word={say`Nothing is waiting: this is the whole order.`} />
         ) : (
           <>
-            <StateMark mark="open" word={say`Not whole yet:`} /> {waiting.join(', ')}.
+            <StateMark mark="open" word={say`Not whole yet:`} /> {waiting.join(say`, `)}.
           </>
         )
       }

@@ -15,7 +15,7 @@ export function Contradictions(props: { readonly contradictions: readonly Contra
   const trouble = useSignal('');
   const choose = async ({ counts, kept }: Contradiction, chosen: BookRecord) => {
     const settled = await book.append(settleDrafts(counts, kept, chosen));
-    trouble.value = settled.ok ? '' : settled.refusal.message;
+    trouble.value = settled.ok ? '' : say.told(settled.refusal.message);
   };
   return (
     <>

@@ -143,7 +143,7 @@ function goodsText(lines: readonly [string, unknown][], book: Book): string {
     .map(([product, units]) => {
       return `${say.units(Number(units))} ${productName(book.ledger.setup, product)}`;
     })
-    .join(', ');
+    .join(say`, `);
 }
 
 function rowText(row: unknown, form: FieldForm | undefined, book: Book): string {
@@ -158,7 +158,7 @@ function rowText(row: unknown, form: FieldForm | undefined, book: Book): string 
       if (money && typeof value === 'number') return say.money(value, book.currency);
       return String(value).replace(/^\d{4}-\d\d-\d\dT/, '');
     })
-    .join(', ');
+    .join(say`, `);
 }
 
 function textValue(value: string, form: FieldForm | undefined, book: Book) {

@@ -20,7 +20,7 @@ export function RecordHistoryList(props: {
   const closed = useClosed() !== undefined;
   const undo = async (step: HistoryStep) => {
     const undone = await book.append([undoDraft(book.ledger, step.record)]);
-    trouble.value = undone.ok ? '' : undone.refusal.message;
+    trouble.value = undone.ok ? '' : say.told(undone.refusal.message);
   };
   return (
     <section class="history" aria-labelledby="history-head">

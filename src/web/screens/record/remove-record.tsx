@@ -23,7 +23,7 @@ export function RemoveRecord({ record }: { readonly record: BookRecord }) {
     if (said === '') return;
     const removed = await book.append([{ kind: 'void', voids: record.id, reason: said }]);
     if (removed.ok) open.value = false;
-    else trouble.value = removed.refusal.message;
+    else trouble.value = say.told(removed.refusal.message);
   };
   const errors = trouble.value === '' ? [] : [{ field: 'why', words: trouble.value }];
   return (

@@ -2,6 +2,7 @@ import { freeId } from '../../../intake/short-id.ts';
 import { sellersOf } from '../../../questions/ordered-against-taken.ts';
 import { sellerName } from '../../../statements/account-name.ts';
 import { useBook } from '../../book.ts';
+import { languageOptions } from '../../parts/language-options.ts';
 import { say } from '../../say.ts';
 import { EditableList } from './editable-list.tsx';
 import type { FieldSpec } from './fields-form.tsx';
@@ -16,28 +17,31 @@ const FIELDS: readonly FieldSpec[] = [
     optional: true,
     hint: say`An adult’s telephone or e-mail, never a child’s.`,
   },
-  {
-    name: 'language',
-    label: say`Language of the statement`,
-    kind: 'text',
-    optional: true,
-    hint: say`A language tag (BCP 47) like es or zh-Hans.`,
-  },
 ];
 
-const LANGUAGE = /^[A-Za-z]{2,8}(?:-[A-Za-z0-9]{1,8})*$/;
+function languageField(written: readonly (string | undefined)[]): FieldSpec {
+  return {
+    name: 'language',
+    label: say`Language of statements and receipts`,
+    kind: 'select',
+    options: languageOptions(...written),
+    optional: true,
+    empty: say`as the season has it`,
+  };
+}
 
 /** Households, each with the adult who answers for the account. */
 export function FamiliesPart() {
   const { ledger } = useBook();
   const { families } = ledger.setup;
+  const rows = [...families.values()].sort((a, b) => (a.name < b.name ? -1 : 1));
   return (
     <EditableList
       spec={{
         caption: say`Families`,
         add: [say`Add a family`, say`Add the family`],
         none: say`No family yet. Paste a seller list, or add the first family.`,
-        rows: [...families.values()].sort((a, b) => (a.name < b.name ? -1 : 1)),
+        rows,
         columns: [
           { head: say`Adult`, cell: (row) => <a href={`/families/${row.family}`}>{row.name}</a> },
           {
@@ -45,14 +49,14 @@ export function FamiliesPart() {
             cell: (row) =>
               sellersOf(ledger, row.family)
                 .map((seller) => sellerName(ledger.setup, seller))
-                .join(', '),
+                .join(say`, `),
           },
-          { head: say`Language`, cell: (row) => row.language ?? '', wide: true },
+          { head: say`Language`, cell: (row) => languageName(row.language), wide: true },
           { head: say`Contact`, cell: (row) => row.contact ?? '', wide: true },
         ],
         keyOf: (row) => row.family,
         nameOf: (row) => row.name,
-        fields: FIELDS,
+        fields: [...FIELDS, languageField(rows.map(({ language }) => language))],
         start: (row) => ({
           name: row?.name ?? '',
           contact: row?.contact ?? '',
@@ -63,9 +67,6 @@ export function FamiliesPart() {
           const name = reading.text('name', say`Write the name of the adult.`);
           const contact = reading.optional('contact');
           const language = reading.optional('language');
-          if (language !== '' && !LANGUAGE.test(language)) {
-            reading.refuse('language', say`Write a language tag like es or zh-Hans, or nothing.`);
-          }
           const lastWord = name.split(' ').at(-1) ?? '';
           const family = row?.family ?? freeId(lastWord, 'family', new Set(families.keys()));
           return reading.done({
@@ -80,4 +81,8 @@ export function FamiliesPart() {
       }}
     />
   );
+}
+
+function languageName(tag: string | undefined): string {
+  return languageOptions(tag).find(({ value }) => value === tag)?.words ?? '';
 }

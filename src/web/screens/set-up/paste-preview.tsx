@@ -1,4 +1,5 @@
 import type { PastedRow, ProposedRow } from '../../../intake/pasted-sellers.ts';
+import { capitalised, sentence } from '../../../statements/sentence.ts';
 import { Button } from '../../parts/button.tsx';
 import { StateMark } from '../../parts/state-mark.tsx';
 import { say } from '../../say.ts';
@@ -100,16 +101,11 @@ function Cell(props: {
         <div id={`${id}-findings`}>
           {own.map((finding) => (
             <p key={finding.wanted} class={wrong ? 'error-text small' : 'small soft'}>
-              {capitalised(finding.wanted)}
-              {finding.wanted.endsWith('.') ? '' : '.'}
+              {sentence(capitalised(say.told(finding.wanted)), say)}
             </p>
           ))}
         </div>
       )}
     </td>
   );
-}
-
-function capitalised(words: string): string {
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 }

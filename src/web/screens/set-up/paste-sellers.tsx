@@ -53,7 +53,7 @@ export function PasteSellers() {
       />
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
       {notKept.length > 0 && (
-        <Notice title={say`Not kept: ${notKept.join(', ')}.`}>
+        <Notice title={say`Not kept: ${notKept.join(say`, `)}.`}>
           <p>{say`Only the seller, the family and the goal are taken over.`}</p>
         </Notice>
       )}

@@ -3,6 +3,7 @@ import { freeId } from '../../../intake/short-id.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import { useBook } from '../../book.ts';
 import { Money } from '../../parts/figures.tsx';
+import { languageOptions } from '../../parts/language-options.ts';
 import { moneyToType } from '../../parts/typed.ts';
 import { say } from '../../say.ts';
 import { contentOf } from '../../undo.ts';
@@ -30,6 +31,15 @@ const FIELDS: readonly FieldSpec[] = [
     optional: true,
     hint: say`An adult of the group who is not the treasurer.`,
   },
+  {
+    name: 'language',
+    label: say`Language of papers`,
+    kind: 'select',
+    options: languageOptions(),
+    optional: true,
+    empty: say`not chosen: English`,
+    hint: say`A family’s own language goes before it.`,
+  },
 ];
 
 /** Name, currency, days and deadlines of the season. */
@@ -50,6 +60,7 @@ export function SeasonPart() {
           ends: season?.ends ?? '',
           group: season?.group ?? '',
           ask: season?.ask ?? '',
+          language: season?.language ?? '',
         }}
         read={(values) => {
           const reading = new Reading(values, season);
@@ -63,6 +74,7 @@ export function SeasonPart() {
           if (ends < starts) reading.refuse('ends', say`The last day is before the first.`);
           const group = reading.optional('group');
           const ask = reading.optional('ask');
+          const language = reading.optional('language');
           return reading.done({
             kind: 'season',
             name,
@@ -71,6 +83,7 @@ export function SeasonPart() {
             ends,
             ...(group === '' ? {} : { group }),
             ...(ask === '' ? {} : { ask }),
+            ...(language === '' ? {} : { language }),
             ...replacing(season),
           });
         }}

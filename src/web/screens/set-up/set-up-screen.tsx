@@ -37,7 +37,7 @@ export function SetUpScreen() {
       [
         season?.sharing?.weights === 'even' ? say`evenly` : say`by minutes worked`,
         season?.sharing?.lift === true ? say`lifts on` : say`lifts off`,
-      ].join(', '),
+      ].join(say`, `),
     ],
     ['/set-up/hosts', say`Host shops`, `${setup.hosts.size}`],
     ['/set-up/neighbours', say`Neighbour groups`, `${setup.neighbours.size}`],

@@ -5,6 +5,7 @@ import type { BooksAnswer } from '../../../contract/api.ts';
 import { Book, type Machine } from '../../book.ts';
 import type { BookAddress, Connection } from '../../connection.ts';
 import { Button } from '../../parts/button.tsx';
+import { Languages } from '../../parts/languages.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { say } from '../../say.ts';
 import { NewSeason, type SeasonAnswers } from './new-season.tsx';
@@ -85,15 +86,24 @@ async function makeBook(ask: {
 }): Promise<string | undefined> {
   const { connection, machine, address, start, answers } = ask;
   const made = await connection.makeBook({ ...address, start });
-  if (!made.ok) return made.refusal.message;
+  if (!made.ok) return say.told(made.refusal.message);
   if (answers === undefined) return undefined;
   const opened = await Book.open(address, connection, machine);
-  if (!opened.ok) return opened.refusal.message;
+  if (!opened.ok) return say.told(opened.refusal.message);
   const { season: name, currency, starts, ends } = answers;
+  const { tag } = say.language;
   const written = await opened.value.append([
-    { kind: 'season', name, currency, starts, ends, group: answers.group.trim() },
+    {
+      kind: 'season',
+      name,
+      currency,
+      starts,
+      ends,
+      group: answers.group.trim(),
+      ...(tag === 'en' ? {} : { language: tag }),
+    },
   ]);
-  return written.ok ? undefined : written.refusal.message;
+  return written.ok ? undefined : say.told(written.refusal.message);
 }
 
 /** A page of its own before any book is open, with one message and perhaps a second try. */
@@ -123,6 +133,7 @@ function ShelfPage(props: { readonly title: string; readonly children: Component
       <p class="mark">Cratebook</p>
       <h1 tabIndex={-1}>{props.title}</h1>
       {props.children}
+      <Languages />
     </main>
   );
 }

@@ -21,7 +21,7 @@ export function ClosedDifference({ close }: { readonly close: RecordOf<'stall-cl
         <>
           {' '}
           <a class="no-print" href={whyStall(close.stall)}>
-            Why?
+            {say`Why?`}
           </a>
         </>
       )}

@@ -18,19 +18,22 @@ export function StallsScreen() {
   const byDay = Map.groupBy(standings, ({ stall }) => stall.starts.slice(0, 10));
   return (
     <Page
-      title="Stalls"
+      title={say`Stalls`}
       lead={
         standings.length === 0
-          ? 'No stall yet. Plan the first one in set-up.'
-          : `${standings.length} stalls, ${open.length} with something to do.`
+          ? say`No stall yet. Plan the first one in set-up.`
+          : say.count(
+              standings.length,
+            )`# stall, ${open.length} with something to do.|# stalls, ${open.length} with something
+              to do.`
       }
       actions={
         <>
           <a class="button button-plain" href="/set-up/stalls">
-            Plan a stall
+            {say`Plan a stall`}
           </a>
           <a class="button button-plain" href="/set-up/hosts">
-            Host shops and reports
+            {say`Host shops and reports`}
           </a>
         </>
       }
@@ -56,7 +59,7 @@ function StallRow({ standing }: { readonly standing: StallStanding }) {
   const { ledger } = useBook();
   const { stall, state, closes, notSharedUnits } = standing;
   const { mark, word } = stallStates[state];
-  const clock = `${stall.starts.slice(11)} to ${stall.ends.slice(11)}`;
+  const clock = say`${stall.starts.slice(11)} to ${stall.ends.slice(11)}`;
   return (
     <li class="task-row">
       <a class="task-link" href={`/stalls/${stall.stall}`}>

@@ -5,6 +5,7 @@ import { inBook, placeKind, type Seen } from '../../../questions/explain/seen.ts
 import { productName } from '../../../statements/account-name.ts';
 import type { FieldError } from '../../parts/notice.tsx';
 import { moneyToType, typedMoney, typedWhole } from '../../parts/typed.ts';
+import { say } from '../../say.ts';
 
 /**
  * What is asked about stands in the address, so that it is still there after a look at a record:
@@ -101,7 +102,8 @@ export function askedOf(
 ): Outcome<Asked, readonly FieldError[]> {
   const errors: FieldError[] = [];
   const seen: Seen[] = [];
-  if (!isDay(typed.day)) errors.push({ field: 'day', words: 'Choose the day of what was seen.' });
+  if (!isDay(typed.day))
+    errors.push({ field: 'day', words: say`Choose the day of what was seen.` });
   for (const [place, said] of Object.entries(typed.places)) {
     const units = unitsIn(place, said, ledger, errors);
     const money = said.money.trim();
@@ -113,7 +115,7 @@ export function askedOf(
   }
   const places = Object.keys(typed.places);
   if (errors.length === 0 && seen.length === 0) {
-    errors.push({ field: '', words: 'Write at least one figure that was seen.' });
+    errors.push({ field: '', words: say`Write at least one figure that was seen.` });
   }
   return errors.length > 0 ? refused(errors) : done({ day: typed.day, places, seen });
 }

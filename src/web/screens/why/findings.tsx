@@ -145,7 +145,7 @@ function shownFirst(explanations: readonly Explanation[]): number {
 /** What to count anew where nothing that was found is likely. */
 function CountAgain({ apart }: { readonly apart: readonly AmountApart[] }) {
   const { ledger } = useBook();
-  const names = apart.map((each) => apartName(each, ledger, say)).join('; ');
+  const names = apart.map((each) => apartName(each, ledger, say)).join(say`; `);
   return <p>{say`If none of these happened, look again before anything is changed: ${names}.`}</p>;
 }
 
