@@ -15,6 +15,8 @@ const STRONG = 1.06;
 /** Room beside a text, as `inset` in paper.typ gives it. */
 const GAP_PT = 10;
 const BOX_PT = 68;
+/** The column of words beside many boxes. */
+const BESIDE_BOXES_PT = 96;
 /** Longer text wraps inside its column. */
 const TEXT_MAX_PT = 120;
 const TEXT_MAX_NARROW_PT = 270;
@@ -58,10 +60,14 @@ type TextWidths = readonly (readonly number[])[];
 
 function widthsOf(table: TableBlock, texts: TextWidths): ColumnWidth[] {
   const lastText = table.columns.findLastIndex((column) => column.shows === 'text');
+  const boxes = table.columns.filter(({ shows }) => shows === 'box').length;
+  const boxWidth = Math.min(BOX_PT, Math.floor((PAGE_PT - BESIDE_BOXES_PT) / Math.max(1, boxes)));
+  // Without heads the rows say what is written beside them: the room is for the hand.
+  const isForm = table.columns.every(({ head }) => head === '');
   const textMax = table.narrow === true ? TEXT_MAX_NARROW_PT : TEXT_MAX_PT;
   return table.columns.map((column, at) => {
-    if (column.shows === 'box') return BOX_PT;
-    if (at === lastText && table.narrow !== true) return 'grow';
+    if (column.shows === 'box') return isForm ? 'grow' : boxWidth;
+    if (at === lastText && !isForm && table.narrow !== true) return 'grow';
     const cells = texts.map((row) => row[at] ?? 0);
     const totals = (table.totals ?? []).map((row) => textWidth(row[at] ?? '', CELL_PT) * STRONG);
     return columnWidth(column, Math.max(0, ...cells, ...totals), textMax);

@@ -17,6 +17,7 @@ import { paymentReceipt } from '../statements/payment-receipt.ts';
 import { prizeOrderPaper } from '../statements/prize-order-paper.ts';
 import { refundReceipt } from '../statements/refund-receipt.ts';
 import { seasonProofPaper } from '../statements/season-proof-paper.ts';
+import { stallSheetPaper } from '../statements/stall-sheet-paper.ts';
 import { saysIn } from '../words/all-languages.ts';
 import { type Problem, problem } from './problem.ts';
 
@@ -43,11 +44,12 @@ const papers: Readonly<Record<string, MakePaper>> = {
   'prize-order': (ledger, _about, context) => done(prizeOrderPaper(ledger, context)),
   'hand-out-list': (ledger, _about, context) => done(handOutPaper(ledger, context)),
   'host-report': hostReportPaper,
+  'stall-sheet': stallSheetPaper,
 };
 
 export interface AskedPaper {
   readonly name: string;
-  /** A family, a host shop or the id of a record; empty for papers about the whole book. */
+  /** A family, a host shop, a stall or the id of a record; empty for papers about the whole book. */
   readonly about: string;
   readonly size: PaperSize;
   /** The book's short name of its group. */

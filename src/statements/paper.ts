@@ -43,6 +43,8 @@ export interface TableBlock {
   readonly totals?: readonly (readonly string[])[];
   /** True for a short table that need not be as wide as the page. */
   readonly narrow?: boolean;
+  /** True for boxes of a small height, where a long sheet has to stay on one page. */
+  readonly tight?: boolean;
 }
 
 export interface Column {
