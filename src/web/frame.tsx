@@ -59,7 +59,9 @@ export function Frame(props: { readonly damage: readonly string[]; readonly onSh
         <FaultNotice />
         <Current />
       </main>
-      <Languages />
+      <footer class="foot no-print">
+        <Languages />
+      </footer>
     </div>
   );
 }
