@@ -78,6 +78,11 @@ export const toldFiles: readonly BrokenFile[] = [
     },
     'lines.honey',
   ),
+  extra(
+    'a receipt that an earlier deposit names',
+    { kind: 'deposit', date: DAY, cents: 100, items: [idOf(28)] },
+    'items.0',
+  ),
   extra('more banked than there was', { kind: 'deposit', date: DAY, cents: 900_000 }, 'cents'),
   extra(
     'more shared out than the pool holds',

@@ -1,5 +1,6 @@
 import { FindingList } from '../intake/finding-list.ts';
 import { balancesMakeSense } from './book-checks/balances-make-sense.ts';
+import { bankedOnce } from './book-checks/banked-once.ts';
 import type { BookCheck, CheckedBook } from './book-checks/checked-book.ts';
 import { claimsFit } from './book-checks/claims-fit.ts';
 import { namedThingsExist } from './book-checks/named-things-exist.ts';
@@ -16,6 +17,7 @@ const refusing: readonly BookCheck[] = Object.freeze([claimsFit, namedThingsExis
 const telling: readonly BookCheck[] = Object.freeze([
   seasonsFit,
   recordsAgree,
+  bankedOnce,
   balancesMakeSense,
   conflictsAreSettled,
 ]);
