@@ -30,7 +30,7 @@ async function printed(paper: Paper | undefined): Promise<Uint8Array> {
 }
 
 describe('the sheet of a stall on paper', () => {
-  it('has what the settle sheet and the phone ask for, and nothing that could be copied', async () => {
+  it('has the fields of phone and settle sheet, and nothing to copy', async () => {
     const text = textOfPdf(await printed(sheetOf(3)));
     const wanted = [
       ...['Taken out', 'Brought', 'Left', 'Damaged', 'Float', 'First drop', 'Box at the end'],

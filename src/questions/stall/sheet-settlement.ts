@@ -5,9 +5,9 @@ import { addedLines, type StallSheet } from './stall-sheet.ts';
 export type NotYet = 'count-first' | 'choose-first';
 
 /**
- * The settlement that follows from a sheet's counts: out is the opening count with what was brought,
- * cash the box with the drops, since both were taken at the stall. What was tapped as sold fills
- * nothing in: it stands beside.
+ * The settlement that follows from a sheet's counts: out is the opening count with what was
+ * brought, cash the box with the drops, since both were taken at the stall. What was tapped as sold
+ * fills nothing in: it stands beside.
  */
 export function sheetSettlement(
   sheet: StallSheet,

@@ -1,4 +1,5 @@
 import { sheetSettlement } from '../../../questions/stall/sheet-settlement.ts';
+import type { StallSheet } from '../../../questions/stall/stall-sheet.ts';
 import { Button } from '../../parts/button.tsx';
 import { Money } from '../../parts/figures.tsx';
 import { LinesWords } from '../../parts/lines-words.tsx';
@@ -14,7 +15,6 @@ export function FromSheet(props: {
 }) {
   const { stall, open } = props;
   const { sheet, onlyHere } = open;
-  const draft = sheetSettlement(sheet, stall, '');
   if (sheet.entries.length === 0) {
     return <p class="soft">{link(`/stalls/${stall}/sell`, say`Tap sales one by one`)}</p>;
   }
@@ -34,21 +34,33 @@ export function FromSheet(props: {
             {say`Cash drops, in the pieces below:`} <Money minor={sheet.dropped} plain />
           </p>
         )}
-        {draft === 'count-first' && (
-          <p>{link(`/stalls/${stall}/sheet/count`, say`Make the closing count at the stall`)}</p>
-        )}
-        {draft === 'choose-first' && (
-          <p>{link(`/stalls/${stall}/sheet`, say`Two counts are there: choose first`)}</p>
-        )}
-        {typeof draft !== 'string' && (
-          <p>
-            {say`Filled in from the stall’s counts. Look it over.`}{' '}
-            <Button quiet onClick={props.onFill}>
-              {say`Fill in again`}
-            </Button>
-          </p>
-        )}
+        <Next stall={stall} sheet={sheet} onFill={props.onFill} />
       </div>
     </div>
   );
+}
+
+function Next(props: {
+  readonly stall: string;
+  readonly sheet: StallSheet;
+  readonly onFill: () => void;
+}) {
+  const { stall } = props;
+  switch (sheetSettlement(props.sheet, stall, '')) {
+    case 'count-first':
+      return (
+        <p>{link(`/stalls/${stall}/sheet/count`, say`Make the closing count at the stall`)}</p>
+      );
+    case 'choose-first':
+      return <p>{link(`/stalls/${stall}/sheet`, say`Two counts are there: choose first`)}</p>;
+    default:
+      return (
+        <p>
+          {say`Filled in from the stall’s counts. Look it over.`}{' '}
+          <Button quiet onClick={props.onFill}>
+            {say`Fill in again`}
+          </Button>
+        </p>
+      );
+  }
 }

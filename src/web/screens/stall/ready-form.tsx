@@ -38,8 +38,7 @@ export function ReadyForm(props: { readonly stall: RecordOf<'stall'>; readonly o
   const { stall, open } = props;
   const before = open.sheet.ready;
   const [names, setNames] = useState<readonly string[]>(before?.names ?? []);
-  const [card, setCard] = useState<Readonly<Record<string, string>>>(before?.card ?? {});
-  const set = (point: string, text: string) => setCard({ ...card, [point]: text });
+  const [card, setCard] = useState<Card>(before?.card ?? {});
   const save = async (event: SubmitEvent) => {
     event.preventDefault();
     const said = Object.entries(card).filter(([, text]) => text.trim() !== '');
@@ -50,23 +49,38 @@ export function ReadyForm(props: { readonly stall: RecordOf<'stall'>; readonly o
   };
   return (
     <form onSubmit={save} noValidate class="ready-form">
-      <p class="caution">
-        {say`Local rules and the host’s rules go first.`}{' '}
-        {say`Two adults at all times: advice of NSPCC Learning. The rest is common practice.`}
-      </p>
+      <Caution />
       <ShiftsCovered stall={stall} />
-      <div class="field-row">
-        {[say`First adult`, say`Second adult`].map((label, at) => (
-          <TextField
-            key={label}
-            label={label}
-            value={names[at] ?? ''}
-            onValue={(name) => setNames(at === 0 ? [name, names[1] ?? ''] : [names[0] ?? '', name])}
-            maxLength={200}
-          />
-        ))}
+      <Adults names={names} onNames={setNames} />
+      <Points card={card} onCard={setCard} />
+      <p role="status">
+        <Left missing={stallReadiness(ledger, stall, { names: [...names], card }).missing.length} />
+      </p>
+      <div class="form-end">
+        <Button kind="main" submit>
+          {say`Save the card`}
+        </Button>
       </div>
-      <AdultsNotice first={names[0] ?? ''} second={names[1] ?? ''} />
+    </form>
+  );
+}
+
+type Card = Readonly<Record<string, string>>;
+
+function Caution() {
+  return (
+    <p class="caution">
+      {say`Local rules and the host’s rules go first.`}{' '}
+      {say`Two adults at all times: advice of NSPCC Learning. The rest is common practice.`}
+    </p>
+  );
+}
+
+function Points(props: { readonly card: Card; readonly onCard: (card: Card) => void }) {
+  const { card } = props;
+  const set = (point: string, text: string) => props.onCard({ ...card, [point]: text });
+  return (
+    <>
       {cardTexts.map((point) => (
         <TextField
           key={point}
@@ -85,15 +99,33 @@ export function ReadyForm(props: { readonly stall: RecordOf<'stall'>; readonly o
           onChecked={(checked) => set(point, checked ? 'yes' : '')}
         />
       ))}
-      <p role="status">
-        <Left missing={stallReadiness(ledger, stall, { names: [...names], card }).missing.length} />
-      </p>
-      <div class="form-end">
-        <Button kind="main" submit>
-          {say`Save the card`}
-        </Button>
+    </>
+  );
+}
+
+function Adults(props: {
+  readonly names: readonly string[];
+  readonly onNames: (names: readonly string[]) => void;
+}) {
+  const [first = '', second = ''] = props.names;
+  return (
+    <>
+      <div class="field-row">
+        <TextField
+          label={say`First adult`}
+          value={first}
+          onValue={(name) => props.onNames([name, second])}
+          maxLength={200}
+        />
+        <TextField
+          label={say`Second adult`}
+          value={second}
+          onValue={(name) => props.onNames([first, name])}
+          maxLength={200}
+        />
       </div>
-    </form>
+      <AdultsNotice first={first} second={second} />
+    </>
   );
 }
 

@@ -48,53 +48,64 @@ export const sheetParts = {
 } as const;
 export type SheetPart = keyof typeof sheetParts;
 
-/** One count, top-up or drop. It is kept on this phone first, then put into the book. */
-export function SheetForm(props: {
+interface PartProps {
   readonly stall: RecordOf<'stall'>;
   readonly open: OpenSheet;
   readonly part: SheetPart;
-}) {
-  const book = useBook();
-  const { stall, open, part } = props;
-  const place = `${book.address.group} ${book.address.season} ${stall.stall} ${part}`;
-  const [typed, setTyped, forget] = useKeptTyping(place, emptyStall(stall.starts.slice(0, 10)));
-  const [saving, setSaving] = useState({ busy: false, attempt: 0 });
-  const [errors, setErrors] = useState<readonly FieldError[]>([]);
-  const read = readPart(part, stall.stall, typed, book.ledger, book.currency);
-  const save = async (event: SubmitEvent) => {
-    event.preventDefault();
-    setErrors(read.errors);
-    if (read.errors.length > 0) {
-      setSaving(({ attempt }) => ({ busy: false, attempt: attempt + 1 }));
-      return;
-    }
-    setSaving((was) => ({ ...was, busy: true }));
-    const { entry, isKept } = await open.write(part, entryOf(part, read, typed));
-    const trouble = await open.handIn([entry]);
-    if (!isKept && trouble !== undefined) {
-      setErrors([{ field: '', words: trouble }]);
-      setSaving(({ attempt }) => ({ busy: false, attempt: attempt + 1 }));
-      return;
-    }
-    forget();
-    go(`/stalls/${stall.stall}/${part === 'open' || part === 'brought' ? 'sell' : 'sheet'}`);
-  };
+}
+
+/** One count, top-up or drop. It is kept on this phone first, then put into the book. */
+export function SheetForm(props: PartProps) {
+  const { typed, setTyped, read, save, saving } = usePart(props);
+  const { errors, attempt, busy } = saving;
   const form = {
     typed,
     onTyped: setTyped,
     errorOf: (field: string) => errors.find((error) => error.field === field)?.words,
   };
   return (
-    <form onSubmit={save} noValidate>
-      <ErrorSummary errors={errors} attempt={saving.attempt} />
-      <Fields part={part} form={form} read={read} />
+    <form
+      onSubmit={(event) => {
+        event.preventDefault();
+        void save();
+      }}
+      noValidate
+    >
+      <ErrorSummary errors={errors} attempt={attempt} />
+      <Fields part={props.part} form={form} read={read} />
       <div class="form-end">
-        <Button kind="main" submit disabled={saving.busy}>
-          {sheetParts[part].save}
+        <Button kind="main" submit disabled={busy}>
+          {sheetParts[props.part].save}
         </Button>
       </div>
     </form>
   );
+}
+
+interface Saving {
+  readonly errors: readonly FieldError[];
+  readonly attempt: number;
+  readonly busy: boolean;
+}
+
+function usePart({ stall, open, part }: PartProps) {
+  const { address, ledger, currency } = useBook();
+  const place = `${address.group} ${address.season} ${stall.stall} ${part}`;
+  const [typed, setTyped, forget] = useKeptTyping(place, emptyStall(stall.starts.slice(0, 10)));
+  const [saving, setSaving] = useState<Saving>({ errors: [], attempt: 0, busy: false });
+  const read = readPart(part, stall.stall, typed, ledger, currency);
+  const fail = (errors: readonly FieldError[]) =>
+    setSaving({ errors, attempt: saving.attempt + 1, busy: false });
+  const save = async () => {
+    if (read.errors.length > 0) return fail(read.errors);
+    setSaving({ ...saving, errors: [], busy: true });
+    const { entry, isKept } = await open.write(part, entryOf(part, read, typed));
+    const trouble = await open.handIn([entry]);
+    if (!isKept && trouble !== undefined) return fail([{ field: '', words: trouble }]);
+    forget();
+    go(`/stalls/${stall.stall}/${part === 'open' || part === 'brought' ? 'sell' : 'sheet'}`);
+  };
+  return { typed, setTyped, read, save, saving };
 }
 
 function Fields(props: {

@@ -3,8 +3,8 @@ import { sheetEntries } from '../../../questions/stall/sheet-entries.ts';
 import { type StallSheet, stallSheet } from '../../../questions/stall/stall-sheet.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import type { StallEntry } from '../../../records/stall-entry.ts';
-import { stallLog } from '../../../storage/indexeddb/stall-log.ts';
-import { useBook } from '../../book.ts';
+import { type StallLog, stallLog } from '../../../storage/indexeddb/stall-log.ts';
+import { type Book, useBook } from '../../book.ts';
 import { say } from '../../say.ts';
 
 const STORE = 'cratebook-stalls';
@@ -41,19 +41,9 @@ const TAPS: ReadonlySet<StallEntry['what']> = new Set(['sold', 'paid', 'undo']);
 
 export function useSheet(stall: RecordOf<'stall'>): OpenSheet {
   const book = useBook();
-  const { address, ledger } = book;
+  const { ledger, address } = book;
   const log = useMemo(() => stallLog(STORE, address, stall.stall), [address, stall.stall]);
-  const [here, setHere] = useState<readonly StallEntry[] | undefined>(undefined);
-  const [kept, setKept] = useState({ notKept: 0, isFull: false });
-  useEffect(() => {
-    const read = () =>
-      void log.read().then((lines) => setHere((now) => [...lines, ...(now ?? [])]));
-    read();
-    // Another window of this phone may have written meanwhile.
-    const again = () => document.visibilityState === 'visible' && read();
-    document.addEventListener('visibilitychange', again);
-    return () => document.removeEventListener('visibilitychange', again);
-  }, [log]);
+  const { here, write, ...kept } = useKeptLines(log, book.signs);
   const version = book.version.value;
   // The whole book is looked through only where it or this phone's lines have changed.
   const { entries, onlyHere } = useMemo(
@@ -61,32 +51,50 @@ export function useSheet(stall: RecordOf<'stall'>): OpenSheet {
     [ledger, version, stall.stall, here],
   );
   const sheet = useMemo(() => stallSheet(entries), [entries]);
-  return {
-    isRead: here !== undefined,
-    sheet,
-    onlyHere,
-    ...kept,
-    write: async (what, parts = {}) => {
-      const entry = { id: newId(book.signs), at: localNow(), what, ...parts };
-      setKept((was) => ({ ...was, notKept: was.notKept + 1 }));
-      const isKept = await log.write(entry);
-      if (isKept || TAPS.has(what)) setHere((now) => [...(now ?? []), entry]);
-      setKept((was) => (isKept ? { ...was, notKept: was.notKept - 1 } : { ...was, isFull: true }));
-      return { entry, isKept };
-    },
-    handIn: async (more = []) => {
-      const { onlyHere: left } = sheetEntries(book.ledger, stall.stall, [...(here ?? []), ...more]);
-      const date = stall.starts.slice(0, 10);
-      for (let from = 0; from < left.length; from += LINES_MAX) {
-        const part = { stall: stall.stall, entries: left.slice(from, from + LINES_MAX) };
-        const answer = await book.append([{ kind: 'count', date, lines: {}, sheet: part }]);
-        if (!answer.ok) return say.told(answer.refusal.message);
-      }
-      // The sheet has its own Undo, line by line; the notice's would take all of them back.
-      book.saved.value = [];
-      return undefined;
-    },
+  const handIn = (more: readonly StallEntry[] = []) =>
+    handedIn(book, stall, [...(here ?? []), ...more]);
+  return { isRead: here !== undefined, sheet, onlyHere, ...kept, write, handIn };
+}
+
+/** Puts the lines that are in no record yet into one; why not, where the book refuses it. */
+async function handedIn(
+  book: Book,
+  { stall, starts }: RecordOf<'stall'>,
+  here: readonly StallEntry[],
+): Promise<string | undefined> {
+  const { onlyHere } = sheetEntries(book.ledger, stall, here);
+  for (let from = 0; from < onlyHere.length; from += LINES_MAX) {
+    const sheet = { stall, entries: onlyHere.slice(from, from + LINES_MAX) };
+    const date = starts.slice(0, 10);
+    const answer = await book.append([{ kind: 'count', date, lines: {}, sheet }]);
+    if (!answer.ok) return say.told(answer.refusal.message);
+  }
+  // The sheet has its own Undo, line by line; the notice's would take all of them back.
+  book.saved.value = [];
+  return undefined;
+}
+
+/** The lines of this phone's own store: undefined until they have been read. */
+function useKeptLines(log: StallLog, signs: string) {
+  const [here, setHere] = useState<readonly StallEntry[] | undefined>(undefined);
+  const [kept, setKept] = useState({ notKept: 0, isFull: false });
+  useEffect(() => {
+    const read = () => void log.read().then((lines) => setHere((now = []) => [...lines, ...now]));
+    read();
+    // Another window of this phone may have written meanwhile.
+    const again = () => document.visibilityState === 'visible' && read();
+    document.addEventListener('visibilitychange', again);
+    return () => document.removeEventListener('visibilitychange', again);
+  }, [log]);
+  const write: OpenSheet['write'] = async (what, parts = {}) => {
+    const entry = { id: newId(signs), at: localNow(), what, ...parts };
+    setKept((was) => ({ ...was, notKept: was.notKept + 1 }));
+    const isKept = await log.write(entry);
+    if (isKept || TAPS.has(what)) setHere((now = []) => [...now, entry]);
+    setKept((was) => (isKept ? { ...was, notKept: was.notKept - 1 } : { ...was, isFull: true }));
+    return { entry, isKept };
   };
+  return { here, write, ...kept };
 }
 
 let lastMs = 0;
