@@ -57,6 +57,18 @@ describe('the season proof', () => {
     expect(proof.agrees).toBe(true);
   });
 
+  it('tells goods brought back to the supplier from swaps with other groups', () => {
+    const depot = book.setting('neighbour', { neighbour: 'depot', name: 'Depot', supplier: true });
+    const back = book.movement('swap-out', { neighbour: 'depot', lines: { honey: 10 } });
+    const { products, agrees } = proofOf(book.ledger([...season, depot, back]));
+    expect(products[0]).toMatchObject({
+      cameIn: { delivered: 48, swappedIn: 0, swappedOut: 12, broughtBack: 10 },
+      toAccountFor: 26,
+      places: { shelf: 12 },
+    });
+    expect(agrees).toBe(true);
+  });
+
   it('says what came in, what is kept, and that both sides of the money agree', () => {
     expect(proof.money).toMatchObject({
       families: 5000,

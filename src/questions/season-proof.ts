@@ -2,6 +2,7 @@ import { done, type Outcome, refused } from '../base/outcome.ts';
 import type { Balances } from '../ledger/balances.ts';
 import type { Ledger } from '../ledger/ledger.ts';
 import { takingsAtStall } from '../ledger/posting.ts';
+import type { Setup } from '../ledger/setup.ts';
 import type { Lines } from '../records/fields.ts';
 import type { MovementRecord } from '../records/record.ts';
 
@@ -40,7 +41,7 @@ export interface CameIn {
   readonly delivered: number;
   readonly swappedIn: number;
   readonly swappedOut: number;
-  /** Brought back to the supplier. No kind of record says so yet, hence always 0. */
+  /** Brought back to the supplier: swapped out to a neighbour that is its depot. */
   readonly broughtBack: number;
 }
 
@@ -88,7 +89,7 @@ export function seasonProof(ledger: Ledger, asOf?: string): Outcome<SeasonProof,
   const movements = ledger
     .movements()
     .filter((movement) => asOf === undefined || movement.date <= asOf);
-  const cameIn = cameInByProduct(movements);
+  const cameIn = cameInByProduct(movements, ledger.setup);
   const places = placesByProduct(balances);
   const ids = new Set([...ledger.setup.products.keys(), ...cameIn.keys(), ...places.keys()]);
   const products = [...ids]
@@ -136,23 +137,24 @@ function totalRow(rows: readonly ProofRow[]): ProofRow {
   return proofRow('', cameIn, places);
 }
 
-const CAME_IN_BY_KIND = {
-  delivery: 'delivered',
-  'swap-in': 'swappedIn',
-  'swap-out': 'swappedOut',
-} as const;
-
-function cameInByProduct(movements: readonly MovementRecord[]): Map<string, CameIn> {
+function cameInByProduct(
+  movements: readonly MovementRecord[],
+  { neighbours }: Setup,
+): Map<string, CameIn> {
   const byProduct = new Map<string, CameIn>();
   for (const movement of movements) {
-    if (
-      movement.kind !== 'delivery' &&
-      movement.kind !== 'swap-in' &&
-      movement.kind !== 'swap-out'
-    ) {
-      continue;
+    switch (movement.kind) {
+      case 'delivery':
+        addLines(byProduct, movement.lines, 'delivered');
+        break;
+      case 'swap-in':
+        addLines(byProduct, movement.lines, 'swappedIn');
+        break;
+      case 'swap-out': {
+        const isBack = neighbours.get(movement.neighbour)?.supplier === true;
+        addLines(byProduct, movement.lines, isBack ? 'broughtBack' : 'swappedOut');
+      }
     }
-    addLines(byProduct, movement.lines, CAME_IN_BY_KIND[movement.kind]);
   }
   return byProduct;
 }

@@ -57,7 +57,8 @@ const steps = onceEach(
     count_the_stockroom: say`Count the stockroom: two people, without looking at the book.`,
     count_again_or_find_the_record: say`Count these products again, then look through the records
       that moved them.`,
-    decide_on_unsold_goods: say`Decide: pass on to a neighbour group, give away, or write off.`,
+    decide_on_unsold_goods: say`Decide: pass on to a neighbour group, bring back to the supplier,
+      give away, or write off.`,
     find_the_missing_delivery: say`Find the delivery, swap or goods back that is not recorded.`,
     ask_the_family_to_pay: say`Hand over the statement and ask for the payment.`,
     move_the_payment_to_the_sibling: say`Edit the payment so that it stands under the right

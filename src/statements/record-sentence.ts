@@ -192,7 +192,9 @@ const sentences: { readonly [K in Kind]: Tell<K> } = {
   'swap-in': (r, tell, say) =>
     say`Swap in from ${tell.neighbour(r.neighbour)}: ${tell.priced(r.lines)}`,
   'swap-out': (r, tell, say) =>
-    say`Swap out to ${tell.neighbour(r.neighbour)}: ${tell.priced(r.lines)}`,
+    tell.setup.neighbours.get(r.neighbour)?.supplier === true
+      ? say`Brought back to ${tell.neighbour(r.neighbour)}: ${tell.priced(r.lines)}`
+      : say`Swap out to ${tell.neighbour(r.neighbour)}: ${tell.priced(r.lines)}`,
   exchange: (r, tell, say) => say`Exchange with the supplier, one for one: ${tell.goods(r.lines)}`,
   handover: (r, tell, say) => say`Goods out to ${tell.seller(r.seller)}: ${tell.priced(r.lines)}`,
   return: (r, tell, say) => say`Goods back from ${tell.seller(r.seller)}: ${tell.priced(r.lines)}`,

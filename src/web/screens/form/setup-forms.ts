@@ -94,7 +94,10 @@ export const setupForms: Readonly<Record<SetupKind, KindForm>> = {
     ],
   },
   host: { about: say`A shop or place that hosts stalls.`, fields: [name] },
-  neighbour: { about: say`Another local group that goods are swapped with.`, fields: [name] },
+  neighbour: {
+    about: say`Another local group that goods are swapped with.`,
+    fields: [name, { type: 'check', field: 'supplier', label: say`The supplier’s own depot` }],
+  },
   stall: {
     about: say`A dated selling place at a host shop, and who is there when.`,
     care: say`Two adults at every stall; mind traffic, heat and cold.`,

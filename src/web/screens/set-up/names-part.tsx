@@ -45,7 +45,14 @@ export function HostsPart() {
   );
 }
 
-/** Other local groups that goods are swapped with. */
+const DEPOT: FieldSpec = {
+  name: 'supplier',
+  label: say`The supplier’s own depot`,
+  hint: say`A swap out to it is goods brought back to the supplier.`,
+  kind: 'check',
+};
+
+/** Other local groups that goods are swapped with, and the supplier where it takes goods back. */
 export function NeighboursPart() {
   const { ledger } = useBook();
   const { neighbours } = ledger.setup;
@@ -56,16 +63,21 @@ export function NeighboursPart() {
         add: [say`Add a neighbour group`, say`Add the neighbour group`],
         none: say`No neighbour group yet. Add one to record swaps with it.`,
         rows: [...neighbours.values()],
-        columns: [{ head: say`Name`, cell: (row) => row.name }],
+        columns: [
+          { head: say`Name`, cell: (row) => row.name },
+          { head: DEPOT.label, cell: (row) => (row.supplier === true ? say`yes` : '') },
+        ],
         keyOf: (row) => row.neighbour,
         nameOf: (row) => row.name,
-        fields: [NAME],
-        start: (row) => ({ name: row?.name ?? '' }),
+        fields: [NAME, DEPOT],
+        start: (row) => ({ name: row?.name ?? '', supplier: row?.supplier ? 'yes' : '' }),
         read: (values, row) => {
           const reading = new Reading(values, row);
           const name = reading.text('name', say`Write the name of the group.`);
           const neighbour = row?.neighbour ?? freeId(name, 'group', new Set(neighbours.keys()));
-          return reading.done({ kind: 'neighbour', neighbour, name, ...replacing(row) });
+          const supplier = reading.ticked('supplier');
+          const depot = supplier || row?.supplier === true ? { supplier } : {};
+          return reading.done({ kind: 'neighbour', neighbour, name, ...depot, ...replacing(row) });
         },
         remove: (row) => removalOf(ledger, row),
       }}
