@@ -87,3 +87,26 @@ export const errorModel: Readonly<Record<Sort, Rate>> = Object.freeze({
   'edited-wrongly': { rate: 0.005, per: 'record', source: ASSUMED },
   'wrong-day': { rate: 0.005, per: 'record', source: ASSUMED },
 } satisfies Record<Sort, Rate>);
+
+/** What else happens, and how often; each is a part of one. */
+export const circumstances = Object.freeze({
+  /** A cheque or debit is sent back, and the book does not have it. */
+  sentBack: {
+    rate: 0.005,
+    source: 'about half a per cent of cheques: US Federal Reserve payments studies, from memory',
+  },
+  /** A payment that was not keyed as a cheque came back as one. */
+  wasCheque: { rate: 0.02, source: ASSUMED },
+  /** The fee for it is one that the book does not know: whole, within what banks take. */
+  unknownWholeFee: {
+    rate: 0.02,
+    source:
+      'fees for a returned cheque, typically $15 to $25: school districts’ pages; spread assumed',
+  },
+  /** The same, an odd amount, or one that no bank takes. */
+  unknownOddFee: { rate: 0.0003, source: ASSUMED },
+  /** A number of a series of papers was spoiled, or its paper lost. */
+  spoiledPaper: { rate: 0.01, source: ASSUMED },
+  /** A record of a kind whose papers run in series had none, or its number was keyed elsewhere. */
+  withoutPaper: { rate: 0.1, source: ASSUMED },
+});

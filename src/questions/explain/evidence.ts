@@ -1,12 +1,14 @@
 import type { Ledger } from '../../ledger/ledger.ts';
 import { priceOfLines, soldAtStall, takingsAtStall } from '../../ledger/posting.ts';
 import type { Lines } from '../../records/fields.ts';
-import type { MovementRecord, RecordOf } from '../../records/record.ts';
+import type { MovementKind, MovementRecord, RecordOf } from '../../records/record.ts';
 import { unitsOf } from '../../records/units-of.ts';
 import { EarlierCounts } from './earlier-counts.ts';
 import { Effects } from './effects.ts';
+import { circumstances } from './error-model.ts';
 import type { Habits } from './habits.ts';
 import { type Hypothesis, outcomeOf } from './hypothesis.ts';
+import { bookOf, paperGaps, paperOf } from './paper-gaps.ts';
 import { Places } from './places.ts';
 import type { Situation } from './situation.ts';
 
@@ -24,6 +26,7 @@ export class Evidence {
   readonly #counts: EarlierCounts;
   #ordered: Map<string, RecordOf<'order'>[]> | undefined;
   #deliveries: ReadonlyMap<string, ReadonlySet<number>> | undefined;
+  #papers: ReturnType<typeof paperGaps> | undefined;
 
   constructor(situation: Situation, habits: Habits) {
     this.#situation = situation;
@@ -47,6 +50,7 @@ export class Evidence {
     if (hypothesis.sort === 'wrong-seller') weight *= this.#siblings(before, after);
     if (hypothesis.sort === 'wrong-way') weight *= this.#otherKind(before, after);
     if (hypothesis.sort === 'not-ours' && hasPaper(before)) weight *= 0.2;
+    if (hypothesis.sort === 'missing' && after !== undefined) weight *= this.#gaps(after.kind);
     return weight;
   }
 
@@ -107,6 +111,24 @@ export class Evidence {
     const papers = paper === undefined || other === undefined ? 1 : paper === other ? 10 : 0.1;
     const days = record.date === twin.date ? 1 : 0.4;
     return (papers * days) / byChance;
+  }
+
+  /**
+   * Numbers missing in the kind's papers, for or against a missing record. With so many gaps where
+   * spoiled papers alone would leave few, one more record that is missing is likelier in proportion
+   * (Poisson counts); a record that had no paper leaves no gap.
+   */
+  #gaps(kind: MovementKind): number {
+    this.#papers ??= paperGaps(this.#ledger);
+    const gaps = this.#papers.get(bookOf(kind));
+    if (gaps === undefined) return 1;
+    const { spoiledPaper, withoutPaper } = circumstances;
+    // The first and the last of a series are missing without a gap.
+    const within = Math.max(0, 1 - 2 / (gaps.numbers + 1));
+    const leavesGap = gaps.carried * (1 - withoutPaper.rate) * within;
+    const expected = Math.max(GAPS_LEAST, gaps.numbers * spoiledPaper.rate);
+    const ratio = Math.min(GAP_RATIO_MOST, gaps.missing.length / expected);
+    return leavesGap * ratio + (1 - leavesGap);
   }
 
   /** Goods out against what the family had ordered. */
@@ -232,6 +254,9 @@ export class Evidence {
 }
 
 const NOTHING = { places: [], amounts: [], one: 0, two: 0 } as const;
+/** Fewest gaps that are expected of spoiled papers, and the most that gaps speak for a record. */
+const GAPS_LEAST = 0.1;
+const GAP_RATIO_MOST = 10;
 /** Two who count find about 60 % of each other's slips: trade sources on second-person checks. */
 const COUNTED_BY_TWO = 0.4;
 
@@ -274,11 +299,6 @@ function isSameLines(a: Lines, b: Lines): boolean {
 
 function sellerIn(record: MovementRecord | undefined): string | undefined {
   return record !== undefined && 'seller' in record ? record.seller : undefined;
-}
-
-function paperOf(record: MovementRecord): string | undefined {
-  if (record.kind === 'payment') return record.receipt;
-  return 'slip' in record ? record.slip : undefined;
 }
 
 function hasPaper(record: MovementRecord | undefined): boolean {

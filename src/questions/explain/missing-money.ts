@@ -1,5 +1,6 @@
 import type { MovementKind, RecordOf } from '../../records/record.ts';
 import { type Adding, REASON } from './adding.ts';
+import { circumstances } from './error-model.ts';
 import { centsFrom } from './readings.ts';
 
 /** A movement of money that should be in the book and is not. */
@@ -137,8 +138,8 @@ function bounced(adding: Adding, record: RecordOf<'payment'>, usual: ReadonlySet
   const fees = new Set([...usual, ...onTop.filter((fee) => fee > 0)]);
   for (const fee of fees) {
     const says = { payment: record.id, ...(fee === 0 ? {} : { fee }) };
-    const share = feeChance(fee, record.cents, usual) / fees.size;
-    const chance = (record.tender === 'cheque' ? 1 : NO_CHEQUE) * SENT_BACK_CHANCE * share;
+    const tender = record.tender === 'cheque' ? 1 : circumstances.wasCheque.rate;
+    const chance = tender * circumstances.sentBack.rate * (feeChance(fee, usual) / usual.size);
     adding.add('bounced', says, chance, record.id);
     if (fee > 0) adding.add('bounced', { ...says, charge: true }, chance / 2, record.id);
   }
@@ -153,19 +154,25 @@ function debitReturned(
   const fees = new Set([...usual, ...(short > 0 && short < record.cents ? [short] : [])]);
   for (const fee of fees) {
     const says = { debit: record.id, ...(fee === 0 ? {} : { fee }) };
-    const chance = (SENT_BACK_CHANCE * feeChance(fee, record.cents, usual)) / fees.size;
+    const chance = circumstances.sentBack.rate * (feeChance(fee, usual) / usual.size);
     adding.add('debit-returned', says, chance, record.id);
   }
 }
 
-/** A fee that the book knows is likely; one as large as what came back is hardly a fee. */
-function feeChance(fee: number, cents: number, usual: ReadonlySet<number>): number {
+/**
+ * A fee that the book knows is likely. Any other is worth as little as one amount among many: what
+ * is over beyond some cheque could else be called its fee, whatever it is.
+ */
+function feeChance(fee: number, usual: ReadonlySet<number>): number {
   if (usual.has(fee)) return 1;
-  return fee <= cents ? 0.2 : 0.01;
+  const isUsual = fee % WHOLE === 0 && fee >= FEE_LEAST && fee <= FEE_MOST;
+  return isUsual ? circumstances.unknownWholeFee.rate : circumstances.unknownOddFee.rate;
 }
 
-/** Chances, assumed: a payment or deposit is just all there is; money was sent back unrecorded. */
+/** Minor units that make a whole amount, and what banks take for a returned item. */
+const WHOLE = 100;
+const FEE_LEAST = 500;
+const FEE_MOST = 5000;
+
+/** Chance, assumed, that a payment or deposit is just all there is. */
 const ALL_CHANCE = 0.3;
-const SENT_BACK_CHANCE = 0.005;
-/** A payment that was not keyed as a cheque, and came back as one. */
-const NO_CHEQUE = 0.02;
