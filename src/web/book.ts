@@ -143,12 +143,14 @@ export class Book {
    * Adds records: all of them or none. Resolves when the device has them for good and the server
    * has answered, or has been silent for a moment; `onPhone` tells which. The same drafts while
    * they are being saved are the same records, so a second tap never makes a double.
+   *
+   * @param isQuiet true where the screen itself says what was saved, and how to take it back
    */
-  append(drafts: readonly Draft[]): Promise<Appending> {
+  append(drafts: readonly Draft[], isQuiet = false): Promise<Appending> {
     const said = canonicalText(drafts);
     const running = this.#sending.get(said);
     if (running !== undefined) return running;
-    const sending = this.#add(said, drafts).finally(() => this.#sending.delete(said));
+    const sending = this.#add(said, drafts, isQuiet).finally(() => this.#sending.delete(said));
     this.#sending.set(said, sending);
     return sending;
   }
@@ -185,7 +187,7 @@ export class Book {
     return copy;
   }
 
-  async #add(said: string, drafts: readonly Draft[]): Promise<Appending> {
+  async #add(said: string, drafts: readonly Draft[], isQuiet: boolean): Promise<Appending> {
     const records = this.#unsure.get(said) ?? drafts.map((draft) => this.#stamp.on(draft));
     const refusal = await this.#refusalHere(records);
     if (refusal !== undefined) return refused(refusal);
@@ -199,7 +201,7 @@ export class Book {
       await this.takeBack(entry.number);
       return refused(entry.held);
     }
-    this.saved.value = records;
+    if (!isQuiet) this.saved.value = records;
     return done(records);
   }
 

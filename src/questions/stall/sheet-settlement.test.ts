@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { testBook } from '../../ledger/test-book.ts';
 import { stallSettlement } from '../stall-settlement.ts';
 import { sheetEntries } from './sheet-entries.ts';
-import { sheetSettlement } from './sheet-settlement.ts';
+import { sheetSaysElse, sheetSettlement } from './sheet-settlement.ts';
 import { stallReadiness } from './stall-readiness.ts';
 import { stallSheet } from './stall-sheet.ts';
 import { pen } from './test-entries.ts';
@@ -40,6 +40,24 @@ describe('a settlement from the sheet of a stall', () => {
     // Sold honey 7 and jam 4: 8200. Cash 8500 less float 2000 and cards 4000: 10500.
     const settled = stallSettlement(book.ledger([]), draft);
     expect([settled.should, settled.have, settled.difference]).toEqual([8200, 10500, 2300]);
+  });
+
+  it('is held against what was settled, for lines that came in later', () => {
+    const settled = book.movement('stall-close', {
+      stall: 'quay',
+      out: { honey: 10, jam: 6 },
+      back: { honey: 3, jam: 7 },
+      damaged: { jam: 1 },
+      float: 2000,
+      cash: 8500,
+      cards: 4000,
+      cheques: 0,
+    });
+    const before = [opening, drop, closing];
+    expect(sheetSaysElse(stallSheet(before), settled)).toBe(false);
+    expect(sheetSaysElse(stallSheet([...before, brought]), settled)).toBe(true);
+    expect(sheetSaysElse(stallSheet([...before, { ...drop, id: 'P3D-1' }]), settled)).toBe(true);
+    expect(sheetSaysElse(stallSheet([opening]), settled)).toBe(false);
   });
 
   it('waits for the closing count, and for a choice between two', () => {

@@ -1,3 +1,6 @@
+import type { RecordOf } from '../../records/record.ts';
+import { unitsOf } from '../../records/units-of.ts';
+import { tallied } from '../denominations.ts';
 import type { StallDraft } from '../stall-settlement.ts';
 import { addedLines, type StallSheet } from './stall-sheet.ts';
 
@@ -39,4 +42,19 @@ export function sheetSettlement(
         }
       : { cash: closing.cash + sheet.dropped }),
   };
+}
+
+/**
+ * True where a settled stall and its sheet say different goods or cash: a phone may have handed in
+ * more after the settling, or a person knew better than the sheet.
+ */
+export function sheetSaysElse(sheet: StallSheet, close: RecordOf<'stall-close'>): boolean {
+  const draft = sheetSettlement(sheet, close.stall, close.date);
+  if (typeof draft === 'string') return false;
+  const cash = draft.tally === undefined ? draft.cash : tallied(draft.tally);
+  const differs = (part: 'out' | 'back' | 'damaged') =>
+    [...Object.keys(draft[part] ?? {}), ...Object.keys(close[part] ?? {})].some(
+      (product) => unitsOf(draft[part], product) !== unitsOf(close[part], product),
+    );
+  return cash !== close.cash || differs('out') || differs('back') || differs('damaged');
 }

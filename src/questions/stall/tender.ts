@@ -3,7 +3,7 @@ import { denominations } from '../denominations.ts';
 
 /** What a buyer may hand over for a sum, and the change of it. Minor units throughout. */
 
-/** Amounts beside the exact one that are offered to tap: more could not be told apart in a hurry. */
+/** Amounts offered beside the exact one: more could not be told apart in a hurry. */
 const OFFERS_MAX = 5;
 
 /** Pieces that exist and that nobody has in a box to give back (from memory). Minor units. */

@@ -1,6 +1,7 @@
 import '../../styles/tasks.css';
 import './stall.css';
 import './sell.css';
+import { useEffect } from 'preact/hooks';
 import { currentBuyer } from '../../../questions/stall/buyer.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import { unitsOf } from '../../../records/units-of.ts';
@@ -28,6 +29,7 @@ function Selling({ stall }: { readonly stall: RecordOf<'stall'> }) {
   const { ledger, signs } = useBook();
   const open = useSheet(stall);
   const { sheet } = open;
+  useAwake();
   const day = stall.starts.slice(0, 10);
   const products = [...ledger.setup.products.values()].filter(
     ({ product, retired }) => !retired || product in sheet.sold,
@@ -54,6 +56,15 @@ function Selling({ stall }: { readonly stall: RecordOf<'stall'> }) {
       <StallSteps stall={stall} open={open} />
     </Page>
   );
+}
+
+/** A phone between two buyers stays on, where it can. */
+function useAwake() {
+  useEffect(() => {
+    const wake = () => navigator.wakeLock?.request('screen').catch(() => undefined);
+    const lock = wake();
+    return () => void lock?.then((held) => held?.release());
+  }, []);
 }
 
 function NoRoom() {

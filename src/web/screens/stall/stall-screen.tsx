@@ -3,7 +3,9 @@ import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import './stall.css';
 import { useState } from 'preact/hooks';
+import { sheetSaysElse } from '../../../questions/stall/sheet-settlement.ts';
 import { type StallStanding, stallStandings } from '../../../questions/stall-settlement.ts';
+import type { RecordOf } from '../../../records/record.ts';
 import { hostName } from '../../../statements/account-name.ts';
 import { stallTimeText } from '../../../statements/stall-time-text.ts';
 import { useBook } from '../../book.ts';
@@ -20,7 +22,7 @@ import { SettledFacts } from './settled-facts.tsx';
 import { ShareOut } from './share-out.tsx';
 import { Shifts } from './shifts.tsx';
 import { StallSteps } from './stall-steps.tsx';
-import { useSheet } from './use-sheet.ts';
+import { type OpenSheet, useSheet } from './use-sheet.ts';
 
 /** One stall: who is on it, what it took and brought back, its money, and its share-out. */
 export function StallScreen({ params }: ScreenProps) {
@@ -88,6 +90,7 @@ function Stall({ standing }: { readonly standing: StallStanding }) {
             <ClosedDifference close={one} />
           </p>
         ))}
+        {close !== undefined && <SaysElse open={open} close={close} />}
         {close !== undefined && !editing && (
           <SettledFacts close={close} onEdit={() => setEditing(true)} />
         )}
@@ -97,5 +100,19 @@ function Stall({ standing }: { readonly standing: StallStanding }) {
       </section>
       {(close !== undefined || shareouts.length > 0) && <ShareOut standing={standing} />}
     </Page>
+  );
+}
+
+/** A phone may hand in goods brought or a drop after the stall was settled. */
+function SaysElse(props: { readonly open: OpenSheet; readonly close: RecordOf<'stall-close'> }) {
+  const { open, close } = props;
+  if (!sheetSaysElse(open.sheet, close)) return null;
+  return (
+    <Notice title={say`The stall’s sheet says other goods or cash than were settled.`}>
+      <p>
+        {say.pieces`Compare with ${link(`/stalls/${close.stall}/sheet`, say`the sheet`)}, then edit
+          what was settled, or leave it.`}
+      </p>
+    </Notice>
   );
 }

@@ -13,6 +13,9 @@ const LINES_MAX = 1000;
 
 export type EntryParts = Omit<StallEntry, 'id' | 'at' | 'what'>;
 
+/** Lines that are handed in by themselves: an hour of a busy stall. */
+const MUCH = 50;
+
 /** The sheet of a stall on this phone: what all its phones wrote, and the way to write a line. */
 export interface OpenSheet {
   /** False until what this phone keeps has been read: a moment. */
@@ -53,6 +56,11 @@ export function useSheet(stall: RecordOf<'stall'>): OpenSheet {
   const sheet = useMemo(() => stallSheet(entries), [entries]);
   const handIn = (more: readonly StallEntry[] = []) =>
     handedIn(book, stall, [...(here ?? []), ...more]);
+  // A phone may be lost: so many lines are worth a record. It waits for a server by itself.
+  const isMuch = onlyHere.length >= MUCH;
+  useEffect(() => {
+    if (isMuch) void handIn();
+  }, [isMuch]);
   return { isRead: here !== undefined, sheet, onlyHere, ...kept, write, handIn };
 }
 
@@ -66,11 +74,10 @@ async function handedIn(
   for (let from = 0; from < onlyHere.length; from += LINES_MAX) {
     const sheet = { stall, entries: onlyHere.slice(from, from + LINES_MAX) };
     const date = starts.slice(0, 10);
-    const answer = await book.append([{ kind: 'count', date, lines: {}, sheet }]);
+    // The sheet has its own Undo, line by line; the notice's would take all of them back.
+    const answer = await book.append([{ kind: 'count', date, lines: {}, sheet }], true);
     if (!answer.ok) return say.told(answer.refusal.message);
   }
-  // The sheet has its own Undo, line by line; the notice's would take all of them back.
-  book.saved.value = [];
   return undefined;
 }
 
