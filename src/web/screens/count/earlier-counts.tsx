@@ -2,6 +2,7 @@ import { countDifference, countsLastFirst } from '../../../questions/count-diffe
 import { useBook } from '../../book.ts';
 import { StateMark } from '../../parts/state-mark.tsx';
 import { say } from '../../say.ts';
+import { whyCount } from '../../why-address.ts';
 
 /** Counts that are in, last first, without a figure that could be copied into the next one. */
 export function EarlierCounts() {
@@ -24,7 +25,10 @@ export function EarlierCounts() {
               {countDifference(ledger, count).agrees ? (
                 <StateMark mark="done" word={say`agrees`} />
               ) : (
-                <StateMark mark="open" word={say`does not agree`} />
+                <>
+                  <StateMark mark="open" word={say`does not agree`} />{' '}
+                  <a href={whyCount(count.id)}>{say`Why?`}</a>
+                </>
               )}
             </span>
           </li>

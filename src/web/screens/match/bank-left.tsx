@@ -10,6 +10,7 @@ import { Button } from '../../parts/button.tsx';
 import type { Saving } from '../../parts/saving.ts';
 import { say } from '../../say.ts';
 import { addLink, whyOf } from './add-link.ts';
+import { MarkError } from './bank-errors.tsx';
 import { MatchPair, MatchPart, RecordLines, StatementLine } from './match-pair.tsx';
 
 interface LeftProps {
@@ -83,13 +84,15 @@ function Verbs(
   if (found.repeated.includes(number)) return <span>{say`The bank sent this line twice.`}</span>;
   if (mirrored !== undefined) {
     const other = mirrored.find((line) => line !== number) ?? number;
-    return <span>{say`Taken back by line ${other}: the two cancel each other.`}</span>;
+    const line = props.lines.get(number);
+    return (
+      <>
+        <span>{say`Taken back by line ${other}: the two cancel each other.`}</span>
+        {line && <MarkError line={line} saving={props.saving} />}
+      </>
+    );
   }
-  return missing === undefined ? (
-    <Unknown {...props} />
-  ) : (
-    <Missing offer={missing} saving={props.saving} />
-  );
+  return missing === undefined ? <Unknown {...props} /> : <Missing {...props} offer={missing} />;
 }
 
 /** Several sets of records come to the line: one of them is chosen by a tap. */
@@ -118,7 +121,7 @@ function Choice(props: LeftProps & { number: number; sets: readonly (readonly st
   );
 }
 
-function Missing(props: { readonly offer: MissingRecord; readonly saving: Saving }) {
+function Missing(props: LeftProps & { readonly number: number; readonly offer: MissingRecord }) {
   const { record, line } = props.offer;
   const name = kindName(record.kind, say);
   return (
@@ -133,6 +136,19 @@ function Missing(props: { readonly offer: MissingRecord; readonly saving: Saving
         {say`Record it`}
       </Button>
       <a href={addLink(record)}>{say`Look it over first`}</a>
+      <WhyLine {...props} />
+    </>
+  );
+}
+
+/** Why the book's balance is not what it would be with this line, or that the bank is wrong. */
+function WhyLine({ found, lines, number, saving }: LeftProps & { readonly number: number }) {
+  const line = lines.get(number);
+  if (line === undefined) return null;
+  return (
+    <>
+      <a href={whyOf('bank', found.bookBalance + line.cents)}>{say`Why, for line ${number}?`}</a>
+      <MarkError line={line} saving={saving} />
     </>
   );
 }
@@ -145,9 +161,7 @@ function Unknown(props: LeftProps & { readonly number: number }) {
     cents > 0 ? (['deposit', 'card-settle'] as const) : (['bank-fee', 'debit'] as const);
   return (
     <>
-      <a
-        href={whyOf('bank', props.found.bookBalance + cents)}
-      >{say`Why, for line ${props.number}?`}</a>
+      <WhyLine {...props} />
       {kinds.map((kind) => (
         <a key={kind} href={addLink({ kind, date, cents: Math.abs(cents) })}>
           {say`Record as ${kindName(kind, say).toLowerCase()}`}

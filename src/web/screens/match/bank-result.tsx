@@ -11,6 +11,8 @@ import { Money } from '../../parts/figures.tsx';
 import { ErrorSummary, Notice } from '../../parts/notice.tsx';
 import { type Saving, useSaving } from '../../parts/saving.ts';
 import { say } from '../../say.ts';
+import { whyOf } from './add-link.ts';
+import { BankErrors } from './bank-errors.tsx';
 import { BankLeft } from './bank-left.tsx';
 import { MatchPair, MatchPart, RecordLines, StatementLine } from './match-pair.tsx';
 
@@ -43,6 +45,7 @@ export function BankResult({ file }: { readonly file: BankFile }) {
         <Notice tone="done" title={say`Nothing is left over on either side.`} />
       )}
       <BankLeft found={found} lines={lines} missing={missing} saving={saving} accept={accept} />
+      <BankErrors found={found} lines={lines} saving={saving} />
       <Matches
         title={say`To look at`}
         matches={suggested}
@@ -69,8 +72,19 @@ function Sums({ found }: { readonly found: BankMatch }) {
       </dd>
       <dt>{say`at the bank and not in the book`}</dt>
       <dd>
-        <Money minor={found.notInBook} plain />
+        <Money minor={found.notInBook} plain />{' '}
+        {found.notInBook !== 0 && (
+          <a href={whyOf('bank', found.bookBalance + found.notInBook)}>{say`Why?`}</a>
+        )}
       </dd>
+      {found.bankErrors.length > 0 && (
+        <>
+          <dt>{say`what the bank itself got wrong`}</dt>
+          <dd>
+            <Money minor={found.wrongAtBank} plain />
+          </dd>
+        </>
+      )}
       <dt class="match-sum-total">{say`By the bank`}</dt>
       <dd class="match-sum-total">
         <Money minor={found.bankBalance} plain />

@@ -1,5 +1,6 @@
 import { link } from '../../parts/link.tsx';
 import { say } from '../../say.ts';
+import { whyOf } from './add-link.ts';
 import './match.css';
 import '../../styles/tasks.css';
 import {
@@ -18,6 +19,7 @@ import { MoneyPicture } from './money-picture.tsx';
 export function DebitsScreen() {
   const book = useBook();
   const mornings = debitMornings(book.ledger, book.workingDay());
+  const owed = book.ledger.balances.moneyOf('supplier');
   const money = (minor: number) => say.money(minor, book.currency);
   return (
     <Page
@@ -29,7 +31,8 @@ export function DebitsScreen() {
         <Notice key={record} tone="stop" title={say`${say.day(date)}: not the amount announced`}>
           <p>
             {say.pieces`${money(announced)} was announced, ${money(taken)} was taken. Ask the
-              supplier today. ${link(`/records/${record}`, say`The record`)}`}
+              supplier today. ${link(`/records/${record}`, say`The record`)}`}{' '}
+            {link(whyOf('supplier', owed - taken + announced), say`Why?`)}
           </p>
         </Notice>
       ))}

@@ -11,6 +11,7 @@ import {
   bookAsWritten,
 } from '../../../questions/match/as-reconciled.ts';
 import { type BankEntry, bankEntries } from '../../../questions/match/bank-entries.ts';
+import type { BankError } from '../../../questions/match/bank-errors.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import { useBook } from '../../book.ts';
 import { go } from '../../navigation.ts';
@@ -56,10 +57,14 @@ export function ReconciliationScreen({ search }: ScreenProps) {
         entries={found.notInBook}
         ledger={ledger}
       />
+      {found.bankErrors.length > 0 && <Errors errors={found.bankErrors} />}
       <p class="soft">
         {say`The book as written up to ${written.slice(0, 16).replace('T', ' ')} UTC. Hold
           the last amount against the bank’s own balance of the day.`}{' '}
         <a href={link}>{say`Address of this reconciliation`}</a>
+      </p>
+      <p class="no-print">
+        <a href={`/why?about=bank&day=${day}`}>{say`It does not agree: why?`}</a>
       </p>
       <p class="reconciled-by">{say`Looked over by, on:`} </p>
     </Page>
@@ -82,6 +87,14 @@ function Sums({ found }: { readonly found: AsReconciled }) {
       <dd>
         <Money minor={total(found.notInBook)} plain />
       </dd>
+      {found.bankErrors.length > 0 && (
+        <>
+          <dt>{say`and what the bank itself got wrong`}</dt>
+          <dd>
+            <Money minor={sum(found.bankErrors.map(({ cents }) => cents))} plain />
+          </dd>
+        </>
+      )}
       <dt class="match-sum-total">{say`By the bank’s accepted lines`}</dt>
       <dd class="match-sum-total">
         <Money minor={found.bankBalance} plain />
@@ -115,6 +128,26 @@ function Entries(props: {
           head: say`Amount`,
           number: true,
           cell: ({ entry }) => <Money minor={entry.cents} plain />,
+        },
+      ]}
+    />
+  );
+}
+
+/** What the bank itself got wrong; a line that takes one back stands beside it. */
+function Errors({ errors }: { readonly errors: readonly BankError[] }) {
+  return (
+    <Table
+      caption={say`The bank’s own errors`}
+      rows={errors.map((error, at) => ({ error, at }))}
+      keyOf={({ at }) => String(at)}
+      columns={[
+        { head: say`Day`, cell: ({ error }) => say.day(error.date) },
+        { head: say`Line`, cell: ({ error }) => error.text ?? error.reference ?? '' },
+        {
+          head: say`Amount`,
+          number: true,
+          cell: ({ error }) => <Money minor={error.cents} plain />,
         },
       ]}
     />

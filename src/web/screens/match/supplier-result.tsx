@@ -1,4 +1,5 @@
 import type { SupplierFile, SupplierLine } from '../../../intake/supplier/supplier-file.ts';
+import type { Ledger } from '../../../ledger/ledger.ts';
 import { matchSupplier, type SupplierMatch } from '../../../questions/match/match-supplier.ts';
 import { missingSupplierRecords } from '../../../questions/match/missing-supplier-records.ts';
 import { productName } from '../../../statements/account-name.ts';
@@ -11,6 +12,7 @@ import { useBook } from '../../book.ts';
 import { Money } from '../../parts/figures.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { say } from '../../say.ts';
+import { whyAddress } from '../../why-address.ts';
 import { addLink, whyOf } from './add-link.ts';
 import { MatchPair, MatchPart, RecordLines, StatementLine } from './match-pair.tsx';
 
@@ -37,7 +39,9 @@ export function SupplierResult({ file }: { readonly file: SupplierFile }) {
             key={record}
             theirs={say`On the statement`}
             right={<RecordLines ids={[record]} />}
-          />
+          >
+            <WhyBalance found={found} />
+          </MatchPair>
         ))}
       </MatchPart>
       <MatchPart title={say`Agree`} count={found.matched.length}>
@@ -66,7 +70,8 @@ function Sums({ found }: { readonly found: SupplierMatch }) {
         </dd>
         <dt>{say`By the statement`}</dt>
         <dd>
-          <Money minor={found.bankBalance} plain />
+          <Money minor={found.bankBalance} plain />{' '}
+          {found.bankBalance !== found.bookBalance && <WhyBalance found={found} />}
         </dd>
       </dl>
       <p class="soft">{say`Below zero is owed by the group.`}</p>
@@ -91,15 +96,28 @@ function Differ({ found, lines }: PileProps) {
               {say`Edit the record`}
             </a>
           ))}
-          {off !== 0 && (
-            <a href={whyOf('supplier', found.bookBalance + off)}>
-              {line === undefined ? say`Why?` : say`Why, for line ${line}?`}
-            </a>
-          )}
+          <a
+            href={
+              off === 0 ? whyGoods(ledger, records) : whyOf('supplier', found.bookBalance + off)
+            }
+          >
+            {line === undefined ? say`Why?` : say`Why, for line ${line}?`}
+          </a>
         </MatchPair>
       ))}
     </MatchPart>
   );
+}
+
+function WhyBalance({ found }: { readonly found: SupplierMatch }) {
+  return <a href={whyOf('supplier', found.bankBalance)}>{say`Why?`}</a>;
+}
+
+/** Where no money hangs on a difference, the goods are asked after: the neighbour's or the shelf. */
+function whyGoods(ledger: Ledger, records: readonly string[]): string {
+  const record = ledger.standing.currentOf(records[0] ?? '');
+  const neighbour = record !== undefined && 'neighbour' in record ? record.neighbour : undefined;
+  return whyAddress([neighbour === undefined ? 'stockroom' : `neighbour:${neighbour}`]);
 }
 
 function OnlyTheirs({ found, lines }: PileProps) {
@@ -121,6 +139,7 @@ function OnlyTheirs({ found, lines }: PileProps) {
                 {say`Record it: ${kindName(offer.record.kind, say).toLowerCase()}`}
               </a>
             )}
+            <WhyBalance found={found} />
           </MatchPair>
         );
       })}

@@ -1,5 +1,5 @@
 import type { Setup } from '../../../ledger/setup.ts';
-import { accountName, sellerName } from '../../../statements/account-name.ts';
+import { accountName, sellerName, stallName } from '../../../statements/account-name.ts';
 import { say } from '../../say.ts';
 
 /** What is asked of a place where something may have been seen. */
@@ -17,6 +17,13 @@ export function placeWords(setup: Setup, place: string): PlaceWords {
   if (known !== undefined) return known;
   if (place === 'stockroom') return { title: say`Stockroom`, hint: GOODS_HINT };
   const id = place.slice(place.indexOf(':') + 1);
+  if (place.startsWith('stall:')) {
+    const title = say`${stallName(setup, id, say)}: short or over`;
+    return {
+      title,
+      hint: say`Its money should be what it sold for. Its own settling is looked through.`,
+    };
+  }
   if (!place.startsWith('seller:')) {
     return { title: accountName({ setup }, 'stock', place, say), hint: GOODS_HINT };
   }

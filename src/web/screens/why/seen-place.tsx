@@ -24,11 +24,13 @@ export function SeenPlace(props: SeenPlaceProps) {
   const { place, day, typed, onTyped } = props;
   const known = useMemo(() => inBook(ledger, place, day), [place, day, book.version.value]);
   const words = placeWords(ledger.setup, place);
+  const kind = placeKind(ledger, place);
+  const isGoods = kind === 'goods' || kind === 'seller';
   return (
     <section class="seen-place" aria-label={words.title}>
       <h2>{words.title}</h2>
       <p class="field-hint">{words.hint}</p>
-      {placeKind(ledger, place) !== 'money' && <Goods {...props} book={known.units} />}
+      {isGoods && <Goods {...props} book={known.units} />}
       {words.money !== undefined && (
         <SeenMoney {...props} words={words} label={words.money} book={known.minor ?? 0} />
       )}
