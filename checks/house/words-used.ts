@@ -79,7 +79,8 @@ function templateText({ quasis }: ESTree.TemplateLiteral): string {
 /** A message has at least two words, or stands where a finding says what is wanted. */
 function addTold(file: SourceFile, told: Map<string, WordsPlace>): void {
   const isWhole = TELLS_WHOLLY.test(file.path);
-  let sumEnd = 0;
+  /** Up to here, texts are parts of something that was looked at as a whole. */
+  let doneTo = 0;
   const add = (key: string, start: number, isWanted = false): void => {
     const isMessage = /\p{L}{2,}[,;:]? \S*[\p{L}{]/u.test(key);
     if (!(isMessage || (/\p{L}{2,}/u.test(key) && (isWanted || isWhole)))) return;
@@ -87,16 +88,19 @@ function addTold(file: SourceFile, told: Map<string, WordsPlace>): void {
     told.set(key, { where: `${file.path}:${lineAt(file, start)}`, parts: [] });
   };
   visit(file, {
+    ImportDeclaration: ({ end }) => {
+      doneTo = end;
+    },
     BinaryExpression: (node) => {
       const whole = sumText(node);
-      if (whole === undefined || node.start < sumEnd) return;
+      if (whole === undefined || node.start < doneTo) return;
       let at = 0;
       add(
         whole.replace(/\{\d+\}/g, () => `{${at++}}`),
         node.start,
       );
       // Its parts are no messages of their own; the tree is walked from outside in.
-      sumEnd = node.end;
+      doneTo = node.end;
     },
     Property: ({ key, value }) => {
       const isWanted = file.text.slice(key.start, key.end) === 'wanted';
@@ -104,10 +108,10 @@ function addTold(file: SourceFile, told: Map<string, WordsPlace>): void {
       if (text !== undefined) add(text, value.start, isWanted);
     },
     TemplateLiteral: (node) => {
-      if (node.start >= sumEnd) add(templateText(node), node.start);
+      if (node.start >= doneTo) add(templateText(node), node.start);
     },
     Literal: ({ value, start }) => {
-      if (typeof value === 'string' && start >= sumEnd) add(value, start);
+      if (typeof value === 'string' && start >= doneTo) add(value, start);
     },
   });
 }

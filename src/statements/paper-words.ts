@@ -1,5 +1,6 @@
 import type { AccountEvent, PartName } from '../questions/account-entries.ts';
 import { onceEach } from '../words/once-each.ts';
+import type { Say } from '../words/say.ts';
 import { sentence } from './sentence.ts';
 
 /**
@@ -28,8 +29,25 @@ export const paperWords = onceEach((say) => ({
   signName: say`Name`,
   signature: say`Signature`,
   signDay: say`Day`,
+  tenders: { cash: say`cash`, cheque: say`cheque`, card: say`card` },
+  toGiveAway: (goods: string) => say`to give away ${goods}`,
+  statement: statementWords(say),
+  parts: partsWords(say),
+  partsInMoney: partsInMoneyWords(say),
+  events: eventsWords(say),
+  reference: referenceWords(say),
+  slip: slipWords(say),
+  receipt: receiptWords(say),
+  refund: refundWords(say),
+  countSheet: countSheetWords(say),
+  proof: proofWords(say),
+  prizeOrder: prizeOrderWords(say),
+  handOut: handOutWords(say),
+  host: hostWords(say),
+}));
 
-  statement: {
+function statementWords(say: Say) {
+  return {
     title: (name: string) => say`Statement for ${name}`,
     titleOfAll: say`Statements`,
     everyLine: say`Every line`,
@@ -46,10 +64,12 @@ export const paperWords = onceEach((say) => ({
     ask: (name: string) =>
       say`Something not right, or a line you do not know? Ask ${name}, who is not the treasurer.`,
     askAnyone: say`Something not right? Ask a leader of the group who is not the treasurer.`,
-  },
+  };
+}
 
-  /** The parts of a sum inside a sentence; the first one starts with a capital. */
-  parts: {
+/** The parts of a sum inside a sentence; the first one starts with a capital. */
+function partsWords(say: Say) {
+  return {
     taken: (units: string) => say`taken ${units}`,
     received: (units: string) => say`received from others ${units}`,
     posted: (units: string) => say`posted to buyers ${units}`,
@@ -62,10 +82,12 @@ export const paperWords = onceEach((say) => ({
     paidOnline: (_units: string, amount: string) => say`paid online by buyers ${amount}`,
     refunded: (_units: string, amount: string) => say`paid back to the family ${amount}`,
     givenUp: (_units: string, amount: string) => say`no longer asked for ${amount}`,
-  } satisfies Record<PartName, (units: string, amount: string) => string>,
+  } satisfies Record<PartName, (units: string, amount: string) => string>;
+}
 
-  /** The same parts as a sum in money; the words say which way each one counts. */
-  partsInMoney: {
+/** The same parts as a sum in money; the words say which way each one counts. */
+function partsInMoneyWords(say: Say) {
+  return {
     taken: say`Taken`,
     received: say`plus received from other sellers`,
     posted: say`plus posted to buyers`,
@@ -78,10 +100,12 @@ export const paperWords = onceEach((say) => ({
     paidOnline: say`less paid online by buyers`,
     refunded: say`plus paid back to the family`,
     givenUp: say`less no longer asked for`,
-  } satisfies Record<PartName, string>,
+  } satisfies Record<PartName, string>;
+}
 
-  /** What a line of an account says; goods, the other seller and tender come in as texts. */
-  events: {
+/** What a line of an account says; goods, the other seller and tender come in as texts. */
+function eventsWords(say: Say) {
+  return {
     'goods-out': ({ goods }) => say`Goods out: ${goods}`,
     'goods-back': ({ goods }) => say`Goods back: ${goods}`,
     received: ({ goods, other }) => say`Received from ${other}: ${goods}`,
@@ -94,18 +118,21 @@ export const paperWords = onceEach((say) => ({
     'cheque-back': () => say`Cheque came back`,
     'given-up': () => say`No longer asked for`,
     'share-out': ({ goods }) => say`Credit shared out: ${goods}`,
-  } satisfies Record<AccountEvent, (line: LineTexts) => string>,
-  reference: {
+  } satisfies Record<AccountEvent, (line: LineTexts) => string>;
+}
+
+function referenceWords(say: Say): Partial<Record<AccountEvent, string>> {
+  return {
     'goods-out': say`slip`,
     payment: say`receipt`,
     'posted-order': say`order`,
     'online-order': say`order`,
     'gift-units': say`order`,
-  } as Partial<Record<AccountEvent, string>>,
-  tenders: { cash: say`cash`, cheque: say`cheque`, card: say`card` },
-  toGiveAway: (goods: string) => say`to give away ${goods}`,
+  };
+}
 
-  slip: {
+function slipWords(say: Say) {
+  return {
     titles: { handover: say`Goods out`, return: say`Goods back`, pass: say`Goods passed on` },
     number: say`Slip`,
     lead: {
@@ -136,9 +163,11 @@ export const paperWords = onceEach((say) => ({
       return: [say`Brought back by`, say`Taken back by`],
       pass: [say`Passed on by`, say`Taken over by`],
     },
-  },
+  };
+}
 
-  receipt: {
+function receiptWords(say: Say) {
+  return {
     title: (number: string) => say`Receipt ${number}`,
     titleBare: say`Receipt`,
     number: say`Receipt number`,
@@ -151,9 +180,11 @@ export const paperWords = onceEach((say) => ({
     cheque: say`A cheque counts as paid once the bank has cleared it.`,
     keep: say`Keep this receipt until the season is closed.`,
     signer: say`Received by`,
-  },
+  };
+}
 
-  refund: {
+function refundWords(say: Say) {
+  return {
     title: say`Refund receipt`,
     lead: (amount: string, tender: string, name: string) =>
       sentence(say`Paid back ${amount} ${tender} to ${name}`, say),
@@ -161,9 +192,11 @@ export const paperWords = onceEach((say) => ({
     after: say`After this refund`,
     keep: say`One copy stays with the group, one with the family, until the season is closed.`,
     signers: [say`Paid back by`, say`Received by`],
-  },
+  };
+}
 
-  countSheet: {
+function countSheetWords(say: Say) {
+  return {
     title: say`Count sheet`,
     place: say`Place`,
     stockroom: say`Stockroom`,
@@ -176,9 +209,11 @@ export const paperWords = onceEach((say) => ({
         that is open counts as singles.`,
     caution: say`Use a step for high shelves and lift heavy cases with two.`,
     counters: [say`First counter`, say`Second counter`],
-  },
+  };
+}
 
-  proof: {
+function proofWords(say: Say) {
+  return {
     title: say`Season proof`,
     agrees: (units: number) =>
       say.count(units)`# unit to account for, and all of them are accounted for.|# units to account
@@ -229,9 +264,11 @@ export const paperWords = onceEach((say) => ({
     },
     signers: [say`Season manager`, say`Leader, not the treasurer`],
     signed: say`We have looked through this proof and the records behind it.`,
-  },
+  };
+}
 
-  prizeOrder: {
+function prizeOrderWords(say: Say) {
+  return {
     title: say`Prizes to order`,
     lead: (pieces: number) => say.count(pieces)`# piece to order.|# pieces to order.`,
     nothing: say`Nothing to order yet.`,
@@ -244,8 +281,11 @@ export const paperWords = onceEach((say) => ({
     choice: say`Choice`,
     pieces: say`Pieces`,
     came: say`Came`,
-  },
-  handOut: {
+  };
+}
+
+function handOutWords(say: Say) {
+  return {
     title: say`Hand-out list`,
     lead: (prizes: number, sellers: number) => say`Prizes: ${prizes}. Sellers: ${sellers}.`,
     how: say`Tick when a prize is handed over, to an adult of the family. Keep this list with the
@@ -257,8 +297,11 @@ export const paperWords = onceEach((say) => ({
     decideWhy: say`Chosen, but the credit is not there: not yet, or no more. What is ordered
       stays.`,
     signer: say`Handed out by`,
-  },
-  host: {
+  };
+}
+
+function hostWords(say: Say) {
+  return {
     title: (name: string) => say`Stalls at ${name}`,
     lead: (stalls: number, hours: string, units: number, value: string) => {
       const sold = say.count(units)`# unit sold for ${value}|# units sold for ${value}`;
@@ -272,8 +315,8 @@ export const paperWords = onceEach((say) => ({
     value: say`Value`,
     notCounted: say`not counted`,
     products: say`Sold, by product`,
-  },
-}));
+  };
+}
 
 /** What a line of an account names, as texts. */
 export interface LineTexts {

@@ -76,7 +76,9 @@ export function CountCard(props: {
         {asked ? say`Write 0 if there is none, or leave it out.` : ''}
       </p>
       <div class="count-verbs">
-        {props.onBack && <Button onClick={props.onBack}>{say`Back`}</Button>}
+        {props.onBack && (
+          <Button onClick={props.onBack}>{say.as('to the one before')`Back`}</Button>
+        )}
         <Button onClick={props.onLeaveOut}>{say`Leave it out`}</Button>
         <Button kind="main" submit>
           {say`Next`}

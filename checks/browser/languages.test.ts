@@ -1,0 +1,60 @@
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { movementKinds, setupKinds } from '../../src/records/record.ts';
+import { recordsOf } from './book-records.ts';
+import { type OpenedApp, openApp } from './harness.ts';
+import { dataTexts, speakMarked, textsShown, unmarked } from './marked-words.ts';
+import { BOARD_PATHS, FORM_PATHS, recordPaths, TASK_PATHS } from './screens.ts';
+
+let app: OpenedApp;
+
+beforeAll(async () => {
+  app = await openApp({ locale: 'es-MX' });
+});
+afterAll(() => app.close());
+
+it('begins in the language of the browser, and says so to who reads it out', async () => {
+  await app.goto('/families');
+  expect(await app.page.getByRole('heading', { level: 1 }).textContent()).toBe('Familias');
+  expect(await app.page.evaluate(() => document.documentElement.lang)).toBe('es');
+  expect(await app.page.locator('main').textContent()).toMatch(/\$[\d,]+\.\d\d por pagar/);
+});
+
+it('stays in the language that was chosen on this device', async () => {
+  await app.page.getByRole('button', { name: '简体中文' }).click();
+  await expect.poll(() => app.page.locator('h1').textContent()).toBe('家庭');
+  await app.goto('/closing');
+  expect(await app.page.evaluate(() => document.documentElement.lang)).toBe('zh-Hans');
+  expect(await app.page.locator('h1').textContent()).toBe('结束清单');
+  await app.page.getByRole('button', { name: 'Español' }).click();
+  await expect.poll(() => app.page.locator('h1').textContent()).toBe('Lista de cierre');
+});
+
+it('says no text in English on any screen, but for what people wrote', async () => {
+  await speakMarked(app);
+  const data = dataTexts(await everyRecord());
+  const left: string[] = [];
+  const paths = [...BOARD_PATHS, ...TASK_PATHS, ...FORM_PATHS, ...(await recordPaths(app))];
+  for (const path of paths) {
+    await app.goto(path);
+    const texts = await textsShown(app);
+    expect(texts.join('')).toMatch(/[Ａ-ｚ]/);
+    for (const text of unmarked(texts, data)) left.push(`${path}: ${text.trim()}`);
+  }
+  expect(left).toEqual([]);
+});
+
+it('would find a text that no catalogue knows', async () => {
+  await app.goto('/families');
+  await app.page.evaluate(() => {
+    const made = document.createElement('p');
+    made.textContent = 'Still to pay';
+    document.querySelector('main')?.append(made);
+  });
+  expect(unmarked(await textsShown(app), ['Robin Marsh'])).toContain('Still to pay');
+});
+
+async function everyRecord(): Promise<unknown[]> {
+  const kinds = [...movementKinds, ...setupKinds, 'void'] as const;
+  const lists = await Promise.all(kinds.map((kind) => recordsOf(app, kind)));
+  return lists.flat();
+}
