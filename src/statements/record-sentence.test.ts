@@ -56,6 +56,16 @@ it.each([
     book.movement('shareout', { pool: 'stall:quay', lines: { ada: { jam: 2 }, ben: { jam: 3 } } }),
     'Share-out of Market hall, 1 Feb 2027: 5 units to 2 sellers',
   ],
+  [
+    book.movement('count', {
+      lines: {},
+      sheet: {
+        stall: 'quay',
+        entries: [{ id: 'K7M-1', at: '2027-02-01T09:05:00', what: 'sold', lines: { honey: 1 } }],
+      },
+    }),
+    'Stall sheet, Market hall, 1 Feb 2027: 1 line',
+  ],
   [book.remove(paid.id), /^Removed: Payment from ada.*\. Reason: keyed twice$/],
 ])('%#', (record, sentence) => {
   const said = recordSentence(record, book.ledger([paid, record]), english);

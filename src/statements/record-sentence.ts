@@ -267,6 +267,10 @@ const sentences: { readonly [K in Kind]: Tell<K> } = {
   },
   found: (r, tell, say) => say`Found in the stockroom: ${tell.priced(r.lines)}: ${r.reason}`,
   count: (r, tell, say) => {
+    if (r.sheet !== undefined) {
+      const [stall, lines] = [tell.stall(r.sheet.stall), r.sheet.entries.length];
+      return say.count(lines)`Stall sheet, ${stall}: # line|Stall sheet, ${stall}: # lines`;
+    }
     const by = r.counters ? say`by ${say.list(r.counters)}` : '';
     return say`Count of the stockroom: ${joined([tell.units(r.lines), by], say)}`;
   },

@@ -1,5 +1,5 @@
 import { isDay } from '../../../base/day.ts';
-import type { BookRecord } from '../../../records/record.ts';
+import type { BookRecord, RecordOf } from '../../../records/record.ts';
 import { hostName, productName, sellerName, stallName } from '../../../statements/account-name.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import { type Book, useBook } from '../../book.ts';
@@ -14,6 +14,8 @@ export function RecordFacts({ record }: { readonly record: BookRecord }) {
   const forms = record.kind === 'void' ? [] : fieldsOf(record.kind, book.ledger);
   const facts = Object.entries(record).flatMap(([field, value]) => {
     if (STAMPS.has(field) || value === undefined) return [];
+    // What a phone handed in from a stall is shown as that stall's sheet.
+    if (isSheet(record) && (field === 'sheet' || field === 'lines')) return [];
     const form = forms.find((known) => known.field === field);
     const place = form === undefined ? forms.length : forms.indexOf(form);
     return [{ field, label: form?.label ?? LABELS[field] ?? field, form, value, place }];
@@ -34,6 +36,16 @@ export function RecordFacts({ record }: { readonly record: BookRecord }) {
             </dd>
           </div>
         ))}
+        {isSheet(record) && (
+          <div>
+            <dt>{say`Stall sheet`}</dt>
+            <dd>
+              <a href={`/stalls/${record.sheet.stall}/sheet`}>
+                {stallName(book.ledger.setup, record.sheet.stall, say)}
+              </a>
+            </dd>
+          </div>
+        )}
         <div>
           <dt>{say`Written`}</dt>
           <dd>
@@ -43,6 +55,13 @@ export function RecordFacts({ record }: { readonly record: BookRecord }) {
       </dl>
     </section>
   );
+}
+
+type Sheet = RecordOf<'count'> & Required<Pick<RecordOf<'count'>, 'sheet'>>;
+
+/** True for the lines of a stall's sheet that a phone handed in: they are edited there. */
+export function isSheet(record: BookRecord): record is Sheet {
+  return record.kind === 'count' && record.sheet !== undefined;
 }
 
 const STAMPS = new Set(['id', 'at', 'by', 'kind', 'replaces']);

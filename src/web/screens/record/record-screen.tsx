@@ -12,7 +12,7 @@ import { Page } from '../../parts/page.tsx';
 import { PaperLinks } from '../../parts/paper-links.tsx';
 import type { ScreenProps } from '../../routes.ts';
 import { Contradictions } from './contradictions.tsx';
-import { RecordFacts } from './record-facts.tsx';
+import { isSheet, RecordFacts } from './record-facts.tsx';
 import { RecordHistoryList } from './record-history-list.tsx';
 import { RecordMoves } from './record-moves.tsx';
 import { RemoveRecord } from './remove-record.tsx';
@@ -47,9 +47,11 @@ export function RecordScreen({ params }: ScreenProps) {
         !closed &&
         record.kind !== 'void' && (
           <>
-            <a class="button button-plain" href={`/records/${record.id}/edit`}>
-              {say`Edit`}
-            </a>
+            {!isSheet(record) && (
+              <a class="button button-plain" href={`/records/${record.id}/edit`}>
+                {say`Edit`}
+              </a>
+            )}
             <RemoveRecord record={record} />
           </>
         )
