@@ -179,6 +179,19 @@ describe('two phones at one stall', () => {
       counters: ['Robin Marsh', 'Sam Winter'],
     });
   });
+
+  it('says so where a phone hands in more after the settling', async () => {
+    await open(two, 'sheet/brought');
+    await two.getByLabel('Strawberry jam, singles').fill('2');
+    await tap(two, 'Save the goods brought');
+    await heading(two, /^Sales at/);
+    await allSent(two);
+    await one.evaluate(() => dispatchEvent(new Event('online')));
+    await one.getByText('The stall’s sheet says other goods or cash than were settled.').waitFor();
+    await two.getByRole('link', { name: 'The stall', exact: true }).click();
+    await two.getByRole('heading', { name: 'Settled' }).waitFor();
+    await two.getByText('The stall’s sheet says other goods or cash than were settled.').waitFor();
+  });
 });
 
 const STALL = {
