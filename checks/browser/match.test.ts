@@ -68,6 +68,26 @@ describe('the bank’s statement', () => {
     await page.getByRole('heading', { name: 'Left at the bank (1)' }).waitFor();
   });
 
+  it('marks what the bank itself got wrong, and it is not for the book', async () => {
+    const { page } = app;
+    const wrong = ['2027-03-30', 'Cheque of somebody else', -4200] as const;
+    await app.goto('/match/bank');
+    await take('march.csv', csv([...rows, wrong]));
+    await page.getByRole('heading', { name: 'Left at the bank (2)' }).waitFor();
+    await page
+      .getByRole('button', { name: `The bank’s own error: line ${rows.length + 1}` })
+      .click();
+    await page.getByRole('heading', { name: 'The bank’s own errors (1)' }).waitFor();
+    await page.getByRole('heading', { name: 'Left at the bank (1)' }).waitFor();
+    expect((await recordsOf(app, 'season')).at(-1)?.bankErrors).toEqual([
+      { date: '2027-03-30', cents: -4200, text: 'Cheque of somebody else' },
+    ]);
+    await page.getByRole('link', { name: 'Reconciliation' }).click();
+    const errors = page.getByRole('table', { name: 'The bank’s own errors' });
+    await errors.getByText('Cheque of somebody else').waitFor();
+    expect(await axeFindings(page)).toEqual([]);
+  });
+
   it('changes nothing when the same file comes again', async () => {
     const { page } = app;
     await app.goto('/match/bank');
@@ -161,6 +181,39 @@ describe('the supplier’s statement', () => {
     await page.getByRole('link', { name: 'Record it: swap in' }).click();
     await page.getByRole('heading', { name: 'Swap in' }).waitFor();
     expect(app.complaints).toEqual([]);
+  });
+});
+
+describe('the days of debits and of the bank', () => {
+  it('are asked for in set-up, and tell the morning', async () => {
+    const app = await openApp({ book: 'demo', viewport: WIDE, path: '/match/debits' });
+    const { page } = app;
+    await page.getByRole('link', { name: 'season’s deadlines' }).last().click();
+    await page.getByRole('button', { name: 'Add a deadline' }).click();
+    const form = page.getByRole('form', { name: 'Add a deadline' });
+    await form.getByLabel('What is due').fill('Late collection');
+    await form.getByLabel('Day', { exact: true }).fill('2027-04-13');
+    await form.getByLabel('Amount that the supplier said it will take').fill('9000');
+    await form.getByRole('button', { name: 'Add the deadline' }).click();
+    await page.getByRole('cell', { name: '$9,000.00' }).waitFor();
+    await app.goto('/set-up/banking');
+    const days = page.getByLabel('Days without banks');
+    await days.fill('12/04/2027');
+    await page.getByRole('button', { name: 'Save the bank’s days' }).click();
+    await page.getByRole('alert').getByText('“12/04/2027” is no day.').waitFor();
+    await days.fill('2027-04-12');
+    await page.getByRole('button', { name: 'Save the bank’s days' }).click();
+    await expect
+      .poll(async () => (await recordsOf(app, 'season')).at(-1)?.banking?.holidays)
+      .toEqual(['2027-04-12']);
+    expect((await recordsOf(app, 'season')).at(-1)?.deadlines).toContainEqual(
+      expect.objectContaining({ name: 'Late collection', announced: 900_000 }),
+    );
+    await app.goto('/match/debits');
+    await page.getByRole('heading', { name: 'Late collection, 13 Apr 2027' }).waitFor();
+    await page.getByText('Cash helps if it is at the bank by 9 Apr 2027').waitFor();
+    expect(app.complaints).toEqual([]);
+    await app.close();
   });
 });
 

@@ -117,6 +117,26 @@ describe('why a count does not agree', () => {
     expect(await reflowAt320(page)).toEqual({ overflow: 0, widest: [] });
   });
 
+  it('asks why a stall is short from the stall, and looks through its own settling', async () => {
+    const { page } = app;
+    const [close] = (await recordsOf(app, 'stall-close')).slice(-1);
+    const { id = '', at: _at, ...said } = close ?? {};
+    const cash = (close?.cash ?? 0) - (close?.float ?? 0);
+    await sendRecords(app, { ...said, cash, tally: undefined, replaces: id });
+    await app.goto(`/stalls/${close?.stall}`);
+    const why = page.getByRole('link', { name: 'Why?' }).first();
+    await why.click();
+    const differs = page.getByRole('list', { name: 'Differences' });
+    await differs.getByText(/^Short and over at stalls/).waitFor();
+    const causes = page.locator('.cause');
+    await causes.first().waitFor();
+    const found = await causes.allInnerTexts();
+    expect(found[0]).toMatch(/Stall/);
+    expect(found.every((text) => /stall/i.test(text))).toBe(true);
+    expect(await axeFindings(page)).toEqual([]);
+    expect(await reflowAt320(page)).toEqual({ overflow: 0, widest: [] });
+  });
+
   it('is one tap from the closing list', async () => {
     const { page } = app;
     await app.goto('/closing');
