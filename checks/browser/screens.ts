@@ -43,6 +43,8 @@ export const TASK_PATHS = [
   '/match/reconciliation',
   '/closing',
   '/closing/close',
+  '/closing/first?step=2',
+  '/words',
   '/why',
   '/why?about=stockroom',
   '/why?about=seller:reka',

@@ -65,7 +65,7 @@ describe('a new book', () => {
   });
   afterAll(() => app.close());
 
-  it('first run: four questions, what is missing said, then the board with its first steps', async () => {
+  it('first run: four questions, what is missing, then the board with first steps', async () => {
     const { page } = app;
     await heading(app).getByText('Start a book').waitFor();
     await press(page, 'Start an empty season');

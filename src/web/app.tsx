@@ -5,6 +5,7 @@ import { Book, BookContext, type Machine } from './book.ts';
 import { chooseBook, chosenBook } from './chosen-book.ts';
 import type { BookAddress, Connection } from './connection.ts';
 import { Frame } from './frame.tsx';
+import { madeUpOpen, putAway } from './help/made-up-open.ts';
 import { go } from './navigation.ts';
 import { say } from './say.ts';
 import { Shelf, ShelfMessage } from './screens/shelf/shelf.tsx';
@@ -44,6 +45,7 @@ export function App(props: { readonly connection: Connection; readonly machine: 
   const now = state.value;
   const book = now.at === 'book' ? now.book : undefined;
   useEffect(() => followOthers(book, machine), [book]);
+  const shown = madeUpOpen.value?.book;
   switch (now.at) {
     case 'starting':
       return <ShelfMessage title="Cratebook">{say`Opening the book…`}</ShelfMessage>;
@@ -57,10 +59,12 @@ export function App(props: { readonly connection: Connection; readonly machine: 
       return <Shelf connection={connection} machine={machine} shelf={now.shelf} onOpen={open} />;
     case 'book':
       return (
-        <BookContext.Provider value={now.book}>
+        <BookContext.Provider value={shown ?? now.book}>
           <Frame
+            key={shown === undefined ? 'book' : 'made up'}
             damage={now.shelf.damage}
             onShelf={async () => {
+              putAway();
               const [books, kept] = await Promise.all([connection.books(), machine.copies.books()]);
               const shelf = books.ok ? books.value : { books: kept, damage: [] };
               state.value = { at: 'shelf', shelf };

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { useBook } from './book.ts';
+import { MadeUpLine } from './help/made-up-line.tsx';
 import { Shortcuts } from './line/line-entry.tsx';
 import { address } from './navigation.ts';
 import { ClosedLine } from './parts/closed-line.tsx';
@@ -39,6 +40,7 @@ export function Frame(props: { readonly damage: readonly string[]; readonly onSh
         </button>
         <Pages />
       </header>
+      <MadeUpLine />
       <PhoneLine />
       <ClosedLine />
       <div class="at-hand">
@@ -60,6 +62,9 @@ export function Frame(props: { readonly damage: readonly string[]; readonly onSh
         <Current />
       </main>
       <footer class="foot no-print">
+        <a class="jump" href="/words">
+          {say`Word list`}
+        </a>
         <Languages />
       </footer>
     </div>

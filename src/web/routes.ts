@@ -143,6 +143,15 @@ const routes: readonly Route[] = [
     load: async () => (await import('./screens/closing/close-screen.tsx')).CloseScreen,
   },
   {
+    path: '/closing/first',
+    load: async () =>
+      (await import('./screens/closing/first-closing-screen.tsx')).FirstClosingScreen,
+  },
+  {
+    path: '/words',
+    load: async () => (await import('./screens/words/words-screen.tsx')).WordsScreen,
+  },
+  {
     path: '/why',
     load: async () => (await import('./screens/why/why-screen.tsx')).WhyScreen,
   },

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { useBook } from '../book.ts';
+import { HelpBeside } from '../help/help-beside.tsx';
 import { SavedNotice } from './saved-notice.tsx';
 
 /**
@@ -33,6 +34,7 @@ export function Page(props: {
         {props.lead && <p class="page-lead">{props.lead}</p>}
       </header>
       <SavedNotice />
+      <HelpBeside />
       {props.children}
     </article>
   );

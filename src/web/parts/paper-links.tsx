@@ -1,5 +1,6 @@
 import { routes } from '../../contract/api.ts';
 import { useBook } from '../book.ts';
+import { madeUpOpen } from '../help/made-up-open.ts';
 import { say } from '../say.ts';
 import { PrintButton } from './button.tsx';
 
@@ -18,6 +19,8 @@ export function PaperLinks(props: {
   readonly print?: boolean;
 }) {
   const { address } = useBook();
+  // The server knows nothing of the made-up book, so it has no papers.
+  if (madeUpOpen.value !== undefined) return null;
   const to = routes.paper(address.group, address.season, props.paper, props.about);
   return (
     <span class="paper-links">

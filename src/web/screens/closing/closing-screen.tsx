@@ -24,7 +24,7 @@ export function ClosingScreen() {
     <Page
       title={say`Closing list`}
       lead={say`${open} open, ${done} done, ${items.length - open - done} not needed.`}
-      actions={<PaperLinks paper="season-proof" words={say`Season proof`} print />}
+      actions={<Actions />}
     >
       {closed !== undefined && (
         <Notice tone="done" title={say`The season was closed on ${say.day(closed.date)}.`}>
@@ -46,6 +46,17 @@ export function ClosingScreen() {
         </p>
       )}
     </Page>
+  );
+}
+
+function Actions() {
+  return (
+    <>
+      <PaperLinks paper="season-proof" words={say`Season proof`} print />
+      <a class="jump" href="/closing/first">
+        {say`A first closing, step by step`}
+      </a>
+    </>
   );
 }
 
