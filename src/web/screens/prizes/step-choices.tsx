@@ -1,3 +1,4 @@
+import { useRef, useState } from 'preact/hooks';
 import { chosenAt, levelsUp, type SellerPrizes } from '../../../questions/prizes.ts';
 import { NO_PRIZE } from '../../../records/no-prize.ts';
 import type { RecordOf } from '../../../records/record.ts';
@@ -66,27 +67,47 @@ function Step(props: StepProps) {
   );
 }
 
-/** What is offered at a step, and always to do without the prize. */
+/**
+ * What is offered at a step, and always to do without the prize. Arrow keys pass over choices on
+ * their way: by keyboard a choice counts on Enter, or when the list is left.
+ */
 function ChoiceOf({ level, prizes, chosen, onChoose }: StepProps & { readonly chosen: string }) {
   const { ledger } = useBook();
+  const [passing, setPassing] = useState<string | undefined>(undefined);
+  const byKeys = useRef(false);
+  const shown = passing ?? chosen;
+  const settle = () => {
+    if (shown !== chosen) onChoose(level.level, shown);
+    setPassing(undefined);
+  };
   const needed = (level.choices?.length ?? 0) > 0;
   const offered = (level.choices ?? []).filter((choice) => choice !== NO_PRIZE);
   return (
     <select
       aria-label={say`Choice of ${sellerName(ledger.setup, prizes.seller)}: ${level.prize}`}
       class={needed && chosen === '' ? 'choice-missing' : ''}
-      value={chosen}
-      onChange={(event) => onChoose(level.level, event.currentTarget.value)}
+      value={shown}
+      onPointerDown={() => (byKeys.current = false)}
+      onKeyDown={(event) => {
+        byKeys.current = true;
+        if (event.key === 'Enter') settle();
+      }}
+      onBlur={settle}
+      onChange={(event) => {
+        const { value } = event.currentTarget;
+        if (byKeys.current) setPassing(value);
+        else onChoose(level.level, value);
+      }}
     >
-      <option value="" disabled={needed} selected={chosen === ''}>
+      <option value="" disabled={needed} selected={shown === ''}>
         {needed ? say`Choice missing` : say`gets it`}
       </option>
       {offered.map((choice) => (
-        <option key={choice} value={choice} selected={choice === chosen}>
+        <option key={choice} value={choice} selected={choice === shown}>
           {choice}
         </option>
       ))}
-      <option value={NO_PRIZE} selected={chosen === NO_PRIZE}>
+      <option value={NO_PRIZE} selected={shown === NO_PRIZE}>
         {say`No prize, thank you`}
       </option>
     </select>

@@ -129,8 +129,9 @@ function Deadlines({ season }: { readonly season: RecordOf<'season'> }) {
         keyOf: (row) => row.deadline,
         nameOf: (row) => row.name,
         fields: [
-          { name: 'name', label: say`What is due`, kind: 'text' },
-          { name: 'date', label: say`Day`, kind: 'day' },
+          // Other names than the season's own fields, whose form stands on the same page.
+          { name: 'due', label: say`What is due`, kind: 'text' },
+          { name: 'due-day', label: say`Day`, kind: 'day' },
           {
             name: 'announced',
             label: say`Amount that the supplier said it will take`,
@@ -140,15 +141,15 @@ function Deadlines({ season }: { readonly season: RecordOf<'season'> }) {
           },
         ],
         start: (row) => ({
-          name: row?.name ?? '',
-          date: row?.date ?? '',
+          due: row?.name ?? '',
+          'due-day': row?.date ?? '',
           announced:
             row?.announced === undefined ? '' : moneyToType(row.announced, season.currency),
         }),
         read: (values, row) => {
           const reading = new Reading(values);
-          const name = reading.text('name', say`Write what is due.`);
-          const date = reading.day('date');
+          const name = reading.text('due', say`Write what is due.`);
+          const date = reading.day('due-day');
           const taken = new Set(deadlines.map(({ deadline }) => deadline));
           const deadline = row?.deadline ?? freeId(name, 'deadline', taken);
           const said = reading.optional('announced') !== '';
