@@ -1,6 +1,7 @@
 import '../../styles/tasks.css';
 import './closing.css';
 import '../../help/help.css';
+import { useEffect, useRef } from 'preact/hooks';
 import type { ClosingGroup } from '../../../questions/closing/closing-item.ts';
 import { closingList } from '../../../questions/closing-list.ts';
 import { useBook } from '../../book.ts';
@@ -29,6 +30,7 @@ export function FirstClosingScreen({ search }: ScreenProps) {
   const steps = closingGroups.filter(([group]) => items.some((item) => item.group === group));
   const at = Math.min(Math.max(1, Number(search.get('step')) || 1), steps.length + 1);
   const [group, words] = steps[at - 1] ?? [undefined, say`Close the season`];
+  useTitleFocus(at);
   const open = items.filter((item) => item.group === group && item.state === 'open');
   return (
     <Page
@@ -51,6 +53,15 @@ export function FirstClosingScreen({ search }: ScreenProps) {
       <Steps at={at} of={steps.length + 1} />
     </Page>
   );
+}
+
+/** A step is a page of its own to whoever reads it aloud, though its address has the same path. */
+function useTitleFocus(at: number): void {
+  const before = useRef(at);
+  useEffect(() => {
+    if (before.current !== at) document.querySelector<HTMLElement>('main h1')?.focus();
+    before.current = at;
+  }, [at]);
 }
 
 function TheEnd() {

@@ -1,0 +1,69 @@
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { axeFindings, NARROW, type OpenedApp, openApp, press, reflowAt320 } from './harness.ts';
+
+/** Help beside a task, the made-up book it is tried on, and the first closing step by step. */
+let app: OpenedApp;
+beforeAll(async () => {
+  app = await openApp({ book: 'demo', path: '/add/handover' });
+});
+afterAll(() => app.close());
+
+const recordCount = async () => {
+  const answer = await app.api('GET', '/api/books/wrenfield/spring-2027/records?after=0');
+  return JSON.stringify(answer).length;
+};
+
+it('three sentences and an example stand beside the task, fetched when they are opened', async () => {
+  const { page } = app;
+  await page.getByText('How this works').click();
+  await page.getByText('A family signs for the goods it takes.').waitFor();
+  const example = page.getByRole('region', { name: 'Example with made-up figures' });
+  expect(await example.textContent()).toMatch(/Ada M\., still to pay: ?\$31\.00[^$]*\$71\.00/);
+  for (const colorScheme of ['dark', 'light'] as const) {
+    await page.emulateMedia({ colorScheme });
+    expect(await axeFindings(page)).toEqual([]);
+  }
+  expect((await reflowAt320(page)).overflow).toBe(0);
+});
+
+it('the example is tried and undone in the made-up book, and the real one is not touched', async () => {
+  const { page } = app;
+  const before = await recordCount();
+  await press(page, 'Try it in the made-up book');
+  const stripe = page.getByRole('complementary', { name: 'Made-up book' });
+  await stripe.waitFor();
+  expect(await page.getByLabel('Wildflower honey, singles').inputValue()).toBe('5');
+  await page.setViewportSize(NARROW);
+  expect(await axeFindings(page)).toEqual([]);
+  expect((await reflowAt320(page)).overflow).toBe(0);
+  await press(page, 'Save');
+  const saved = page.getByRole('status');
+  await saved.getByText('Goods out to Ada M.: 5 Wildflower honey, $40.00').waitFor();
+  await saved.getByRole('button', { name: 'Undo' }).click();
+  await saved.getByText('Removed: Goods out to Ada M.').waitFor();
+  await stripe.getByRole('button', { name: 'Put it away' }).click();
+  await stripe.waitFor({ state: 'detached' });
+  expect(new URL(page.url()).pathname).toBe('/add/handover');
+  await page.getByLabel('Mint tea, singles').waitFor();
+  expect(await recordCount()).toBe(before);
+  expect(app.complaints).toEqual([]);
+});
+
+it('a first closing goes through the real list, one group at a time', async () => {
+  const { page } = app;
+  await app.goto('/closing');
+  await press(page, 'A first closing, step by step');
+  const title = page.getByRole('heading', { level: 1 });
+  await title.getByText('Goods', { exact: true }).waitFor();
+  await page.getByText(/^A first closing, step 1 of \d\.$/).waitFor();
+  await page.getByText('Stockroom counted').waitFor();
+  await press(page, 'Next step');
+  await title.getByText('Families').waitFor();
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Families');
+  await page.getByRole('link', { name: 'Open the family, record its payment' }).first().waitFor();
+  await app.goto('/closing/first?step=99');
+  await title.getByText('Close the season').waitFor();
+  expect(await page.getByRole('link', { name: 'Next step' }).count()).toBe(0);
+  await press(page, 'Check before closing');
+  await title.getByText('Close the season').waitFor();
+});
