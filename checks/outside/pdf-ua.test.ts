@@ -16,6 +16,8 @@ function pdfOf(paper: Paper): Uint8Array {
 
 const papers = [
   statementOf('Robin Home', 8),
+  statementOf('Ana Río', 8, 'es'),
+  statementOf('李明', 8, 'zh-Hans'),
   statementOf('Ñandú 中村 عمر', 60),
   statementOf('Nobody', 0),
   ...otherPapers(),
@@ -27,8 +29,9 @@ describe('PDF/UA-1, read by qpdf', () => {
   });
 
   it('holds for statements printed together, blank pages between them', async () => {
-    const options = { size: 'letter', title: 'Statements', fileName: 'all' } as const;
-    const [made] = await papersTogether(papers.slice(0, 3), options);
+    const cover = { title: 'Estados de cuenta', language: 'es' };
+    const options = { size: 'letter', ...cover, fileName: 'all' } as const;
+    const [made] = await papersTogether(papers.slice(0, 4), options);
     if (made?.ok !== true) throw new Error('not made');
     expect(againstPdfUa(PdfObjects.of(made.value.pdf))).toEqual([]);
   });

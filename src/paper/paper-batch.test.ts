@@ -32,7 +32,12 @@ describe('many papers at once', () => {
   it('are one tagged PDF together, each from an odd page, in the order given', async () => {
     const papers = [statementOf('First', 3), statementOf('Second', 70), statementOf('Third', 2)];
     const title = 'Statements';
-    const [made, ...more] = await papersTogether(papers, { size: 'a4', title, fileName: 'all' });
+    const [made, ...more] = await papersTogether(papers, {
+      size: 'a4',
+      title,
+      language: 'en',
+      fileName: 'all',
+    });
     if (made?.ok !== true) throw new Error('not made');
     const { pdf, pages } = made.value;
     expect([pages, more]).toEqual([5, []]);
@@ -53,7 +58,7 @@ describe('many papers at once', () => {
     const papers = Array.from({ length: TOGETHER_MAX + 1 }, () => otherPapers()[1]);
     const made = await papersTogether(
       papers.filter((paper) => paper !== undefined),
-      { size: 'a4', title: 'Receipts', fileName: 'all' },
+      { size: 'a4', title: 'Receipts', language: 'en', fileName: 'all' },
     );
     expect(made.map((one) => one.ok && one.value.pages)).toEqual([2 * TOGETHER_MAX - 1, 1]);
   });

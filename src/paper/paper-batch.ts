@@ -56,6 +56,7 @@ function* alone(first: readonly Paper[], rest: Iterator<Paper>): Generator<Sheaf
   const sheaf = (paper: Paper) => ({
     fileName: paper.fileName,
     title: paper.title,
+    language: paper.language,
     papers: [paper],
   });
   yield* first.map(sheaf);
@@ -66,6 +67,8 @@ export interface TogetherOptions {
   readonly size: PaperSize;
   /** Title of the PDF. */
   readonly title: string;
+  /** BCP 47 tag of the title. */
+  readonly language: string;
   readonly fileName: string;
 }
 
@@ -75,12 +78,12 @@ export interface TogetherOptions {
  */
 export async function papersTogether(
   papers: readonly Paper[],
-  { size, title, fileName }: TogetherOptions,
+  { size, title, language, fileName }: TogetherOptions,
 ): Promise<Printed[]> {
   const parts = Math.ceil(papers.length / TOGETHER_MAX);
   const sheaves = Array.from({ length: parts }, (_, part): Sheaf => {
     const from = part * TOGETHER_MAX;
-    return { fileName, title, papers: papers.slice(from, from + TOGETHER_MAX) };
+    return { fileName, title, language, papers: papers.slice(from, from + TOGETHER_MAX) };
   });
   const made = new Map<Sheaf, Printed>();
   const queue = new PrintQueue(sheaves, size, 1, (sheaf, printed) => made.set(sheaf, printed));

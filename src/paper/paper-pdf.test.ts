@@ -111,3 +111,17 @@ describe('a statement as PDF', () => {
     expectMarkedUa1(pdf);
   });
 });
+
+describe('a statement in the language that the family reads', () => {
+  it.each([
+    ['es', '/Lang (es)', /Llevadas \d+, devueltas 0, pagado \$25\.00, por pagar \$/],
+    ['zh-Hans', '/Lang (zh-CN)', /领走 \d+，退回 0，已付 \$25\.00，待付 \$/],
+    ['fr', '/Lang (en)', /Taken \d+, brought back 0, paid \$25\.00, still to pay \$/],
+  ])('%s: words, and the tag that a screen reader goes by', async (language, tag, sentence) => {
+    const made = await paperPdf(statementOf('Ana Río', 3, language), { size: 'a4' });
+    if (!made.ok) throw new Error(made.refusal.detail);
+    expect(made.value.replaced).toEqual([]);
+    expect(Buffer.from(made.value.pdf).toString('latin1')).toContain(tag);
+    expect(textOfPdf(made.value.pdf).replace(/\s+/g, ' ')).toMatch(sentence);
+  });
+});

@@ -8,10 +8,12 @@ import { laidOut } from './table-layout.ts';
 
 export type PaperSize = 'a4' | 'letter';
 
-/** Papers of one language that are printed into one PDF, each on sheets of its own. */
+/** Papers that are printed into one PDF, each on sheets of its own and in a language of its own. */
 export interface Sheaf {
   readonly fileName: string;
   readonly title: string;
+  /** BCP 47 tag of the title. */
+  readonly language: string;
   readonly papers: readonly Paper[];
 }
 
@@ -48,7 +50,8 @@ export class PaperPrinter {
   #made = 0;
 
   print(paper: Paper, size: PaperSize): Printed {
-    return this.printSheaf({ fileName: paper.fileName, title: paper.title, papers: [paper] }, size);
+    const { fileName, title, language } = paper;
+    return this.printSheaf({ fileName, title, language, papers: [paper] }, size);
   }
 
   /** Every paper starts on a sheet of its own, also where sheets are printed on both sides. */
@@ -64,10 +67,13 @@ export class PaperPrinter {
   #typeset(sheaf: Sheaf, size: PaperSize, isOnePage: boolean): Printed {
     const { json, needsHan, replaced } = printable({
       title: sheaf.title,
-      language: sheaf.papers[0]?.language ?? '',
+      speaks: typesetLanguage(sheaf.language),
       size: SIZES[size],
       isOnePage,
-      papers: sheaf.papers.map(laidOut),
+      papers: sheaf.papers.map((paper) => ({
+        ...laidOut(paper),
+        speaks: typesetLanguage(paper.language),
+      })),
     });
     const compiler = this.#compilerFor(needsHan);
     compiler.mapShadow(`${NOWHERE}/papers.json`, Buffer.from(json));
@@ -103,6 +109,18 @@ export class PaperPrinter {
     this.#compilers.set(needsHan, compiler);
     return compiler;
   }
+}
+
+interface TypesetLanguage {
+  readonly lang: string;
+  readonly region: string | null;
+}
+
+/** The typesetter tells scripts of one language apart by a country where they are usual. */
+function typesetLanguage(tag: string): TypesetLanguage {
+  const { language, script } = new Intl.Locale(tag);
+  const region = script === undefined ? undefined : new Intl.Locale(tag).maximize().region;
+  return { lang: language ?? 'und', region: region ?? null };
 }
 
 /** @param paper the name of its file */

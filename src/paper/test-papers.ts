@@ -11,23 +11,23 @@ import { goodsSlip } from '../statements/goods-slip.ts';
 import type { Paper } from '../statements/paper.ts';
 import { paymentReceipt } from '../statements/payment-receipt.ts';
 import { seasonProofPaper } from '../statements/season-proof-paper.ts';
-import { english } from '../words/english.ts';
+import { saysIn } from '../words/all-languages.ts';
 
 /** Papers of a small made-up book for tests, and Debian's poppler to read PDFs back. */
 
 const context = {
-  says: () => english,
+  says: saysIn,
   group: 'Wrenfield Young Rowers',
   asAt: '2027-04-18',
   ask: 'Jo Reyes',
 };
 
-/** A statement with a number of lines, for a family whose adult has any name. */
-export function statementOf(adult: string, lines: number): Paper {
+/** A statement with a number of lines, for a family whose adult has any name and language. */
+export function statementOf(adult: string, lines: number, language?: string): Paper {
   const book = testBook({ honey: 800, jam: 650 }, []);
   const setup = [
     book.setting('product', { product: 'honey', name: 'Wildflower honey', price: 800, case: 12 }),
-    book.setting('family', { family: 'kept', name: adult }),
+    book.setting('family', { family: 'kept', name: adult, ...(language && { language }) }),
     book.setting('seller', { seller: 'ada', name: 'Ada K.', family: 'kept', active: true }),
   ];
   const records = Array.from({ length: lines }, (_, at) =>

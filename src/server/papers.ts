@@ -7,7 +7,7 @@ import type { PaperSize, Printed } from '../paper/paper-printer.ts';
 import { familyAccount, familyAccounts } from '../questions/family-account.ts';
 import { seasonProof } from '../questions/season-proof.ts';
 import { countSheet } from '../statements/count-sheet.ts';
-import { familyStatement, statementsTitle } from '../statements/family-statement.ts';
+import { familyStatement, statementsCover } from '../statements/family-statement.ts';
 import { goodsSlip } from '../statements/goods-slip.ts';
 import { handOutPaper } from '../statements/hand-out-paper.ts';
 import { hostReportPaper } from '../statements/host-report-paper.ts';
@@ -108,8 +108,8 @@ async function allStatements(
       'Print them with: cratebook statements BOOK --together FILE.';
     return refused(problem('no_such_paper', message));
   }
-  const title = statementsTitle(ledger, context);
-  const [printed] = await papersTogether(statements, { size, title, fileName: ALL_STATEMENTS });
+  const cover = statementsCover(ledger, context);
+  const [printed] = await papersTogether(statements, { size, ...cover, fileName: ALL_STATEMENTS });
   return fileOf(printed, ALL_STATEMENTS);
 }
 

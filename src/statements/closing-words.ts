@@ -237,7 +237,7 @@ class Speaker {
       const name = this.#product(product);
       const size = Math.abs(units);
       if (signed) return units < 0 ? say`${name} ${size} short` : say`${name} ${size} over`;
-      return units < 0 ? say`${name} ${size} missing` : say`${name} ${size}`;
+      return units < 0 ? say`${name} ${size} missing` : say.as('left')`${name} ${size}`;
     });
     return joined(said, say);
   }

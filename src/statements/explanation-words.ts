@@ -166,7 +166,9 @@ class MistakeWords {
   #amount(field: NumberField, value: number): string {
     const say = this.#say;
     const size =
-      field.product === undefined ? this.#money(value) : say`${value} ${this.#goods(field)}`;
+      field.product === undefined
+        ? this.#money(value)
+        : say.as('goods')`${value} ${this.#goods(field)}`;
     const said = amountPart(field.part, size, say);
     if (field.product === undefined || field.seller === undefined) return said;
     return say`${said} for ${sellerName(this.#ledger.setup, field.seller)}`;

@@ -52,10 +52,17 @@ export function familyStatement(
   };
 }
 
-/** The title of all statements in one file: `Statements · Wrenfield Young Rowers · Spring 2027`. */
-export function statementsTitle(ledger: Ledger, context: PaperContext): string {
+/**
+ * What all statements in one file are called, and in which language:
+ * `Statements · Wrenfield Young Rowers · Spring 2027`.
+ */
+export function statementsCover(
+  ledger: Ledger,
+  context: PaperContext,
+): { readonly title: string; readonly language: string } {
   const texts = new PaperTexts(ledger, context);
-  return [texts.words.statement.titleOfAll, texts.over].join(' · ');
+  const title = [texts.words.statement.titleOfAll, texts.over].join(' · ');
+  return { title, language: texts.say.language.tag };
 }
 
 /** The parts that a statement always names, also when they are nothing. */
@@ -88,7 +95,7 @@ function sumInMoney(account: FamilyAccount, texts: PaperTexts): string {
   const { say } = texts;
   const { partsInMoney } = texts.words;
   const parts = shownParts(account.totals).map(
-    (part) => say`${partsInMoney[part]} ${texts.money(account.totals[part].minor)}`,
+    (part) => say.as('sum')`${partsInMoney[part]} ${texts.money(account.totals[part].minor)}`,
   );
   return sentence(say`${joined(parts, say)}: ${texts.balance(account.stillToPay)}`, say);
 }

@@ -90,7 +90,9 @@ export class PaperTexts {
     const products = Object.keys(lines).sort();
     if (products.length === 0) return this.words.none;
     const { say } = this;
-    const named = products.map((product) => say`${lines[product] ?? 0} ${this.product(product)}`);
+    const named = products.map(
+      (product) => say.as('goods')`${lines[product] ?? 0} ${this.product(product)}`,
+    );
     return joined(named, say);
   }
 

@@ -68,7 +68,9 @@ class Telling {
       return say`${this.units(lines)} of ${named.length} products`;
     }
     return joined(
-      named.map((product) => say`${lines[product] ?? 0} ${productName(this.setup, product)}`),
+      named.map(
+        (product) => say.as('goods')`${lines[product] ?? 0} ${productName(this.setup, product)}`,
+      ),
       say,
     );
   }

@@ -2,7 +2,7 @@ import { mkdirSync } from 'node:fs';
 import { join, parse } from 'node:path';
 import type { PaperSize } from '../../paper/paper-printer.ts';
 import { familyAccounts } from '../../questions/family-account.ts';
-import { familyStatement, statementsTitle } from '../../statements/family-statement.ts';
+import { familyStatement, statementsCover } from '../../statements/family-statement.ts';
 import type { Paper } from '../../statements/paper.ts';
 import { messageOf } from '../message-of.ts';
 import type { Command } from './command.ts';
@@ -63,6 +63,7 @@ interface StatementsJob {
   readonly papers: () => Iterable<Paper>;
   readonly count: number;
   readonly title: string;
+  readonly language: string;
   readonly size: PaperSize;
 }
 
@@ -80,7 +81,7 @@ async function jobOf(given: Arguments, outlet: Outlet): Promise<StatementsJob> {
       }
     },
     count: accounts.value.size,
-    title: statementsTitle(book.ledger, context),
+    ...statementsCover(book.ledger, context),
     size,
   };
 }
@@ -108,8 +109,13 @@ async function writeTogether(
   outlet: Outlet,
 ): Promise<string[]> {
   const { papersTogether } = await import('../../paper/paper-batch.ts');
-  const { title, size } = job;
-  const made = await papersTogether([...job.papers()], { size, title, fileName: 'statements' });
+  const { title, language, size } = job;
+  const made = await papersTogether([...job.papers()], {
+    size,
+    title,
+    language,
+    fileName: 'statements',
+  });
   return made.map((outcome, part) => {
     const partFile = made.length === 1 ? file : numbered(file, part + 1);
     writeFile(partFile, [printed(outcome, outlet)], given.positionals[0]);

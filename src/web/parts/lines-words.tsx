@@ -10,7 +10,9 @@ export function LinesWords(props: { readonly lines: Lines; readonly none?: strin
   if (parts.length === 0) return <span class="none">{props.none ?? say`none`}</span>;
   return (
     <span>
-      {parts.map(([product, units]) => say`${units} ${productName(setup, product)}`).join(say`, `)}
+      {parts
+        .map(([product, units]) => say.as('goods')`${units} ${productName(setup, product)}`)
+        .join(say`, `)}
     </span>
   );
 }

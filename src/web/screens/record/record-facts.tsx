@@ -158,10 +158,9 @@ function Goods(props: { readonly lines: readonly [string, unknown][]; readonly b
 }
 
 function goodsText(lines: readonly [string, unknown][], book: Book): string {
+  const { setup } = book.ledger;
   return lines
-    .map(([product, units]) => {
-      return `${say.units(Number(units))} ${productName(book.ledger.setup, product)}`;
-    })
+    .map(([product, units]) => say.as('goods')`${Number(units)} ${productName(setup, product)}`)
     .join(say`, `);
 }
 
