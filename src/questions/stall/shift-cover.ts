@@ -1,6 +1,6 @@
 import type { RecordOf } from '../../records/record.ts';
 
-export interface Gap {
+interface Gap {
   /** Local time, `YYYY-MM-DDTHH:MM`. */
   readonly from: string;
   readonly to: string;

@@ -36,16 +36,7 @@ export function RecordFacts({ record }: { readonly record: BookRecord }) {
             </dd>
           </div>
         ))}
-        {isSheet(record) && (
-          <div>
-            <dt>{say`Stall sheet`}</dt>
-            <dd>
-              <a href={`/stalls/${record.sheet.stall}/sheet`}>
-                {stallName(book.ledger.setup, record.sheet.stall, say)}
-              </a>
-            </dd>
-          </div>
-        )}
+        {isSheet(record) && <SheetFact stall={record.sheet.stall} />}
         <div>
           <dt>{say`Written`}</dt>
           <dd>
@@ -54,6 +45,17 @@ export function RecordFacts({ record }: { readonly record: BookRecord }) {
         </div>
       </dl>
     </section>
+  );
+}
+
+function SheetFact({ stall }: { readonly stall: string }) {
+  return (
+    <div>
+      <dt>{say`Stall sheet`}</dt>
+      <dd>
+        <a href={`/stalls/${stall}/sheet`}>{stallName(useBook().ledger.setup, stall, say)}</a>
+      </dd>
+    </div>
   );
 }
 

@@ -35,7 +35,7 @@ export interface OpenSheet {
   handIn(more?: readonly StallEntry[]): Promise<string | undefined>;
 }
 
-export interface Written {
+interface Written {
   readonly entry: StallEntry;
   readonly isKept: boolean;
 }
