@@ -39,6 +39,16 @@ const EMPTY_PATHS = [
   ...['/prizes', '/closing', '/match/debits'],
 ];
 
+/** Figures in the colour of a meaning that have neither shape nor mark, nor stand beside one. */
+function coloursWithoutSign(): string[] {
+  const meanings = '.figure-goods, .figure-money, .figure-difference, .state-open, .phone-held';
+  return [...document.querySelectorAll(`main :is(${meanings})`)]
+    .filter((element) => !/[▲✓○]/.test(element.textContent ?? ''))
+    .filter((element) => !element.matches('.shape, .sum-bar'))
+    .filter((element) => element.querySelector('.shape') === null)
+    .map((element) => element.outerHTML.slice(0, 100));
+}
+
 const heading = (app: OpenedApp) => app.page.getByRole('heading', { level: 1 });
 
 /** axe in both colour schemes at three widths, and no sideways scroll with wide spacing either. */
@@ -159,6 +169,17 @@ describe('a book in use', () => {
       expect([path, moving]).toEqual([path, []]);
     }
     expect(hidden).toEqual([]);
+  });
+
+  it('a colour with a meaning never stands without its sign', async () => {
+    const bare: string[] = [];
+    for (const path of MAIN_PATHS) {
+      await app.goto(path);
+      await heading(app).waitFor();
+      const found = await app.page.evaluate(coloursWithoutSign);
+      bare.push(...found.map((what) => `${path}: ${what}`));
+    }
+    expect(bare).toEqual([]);
   });
 
   it('in forced colours what is chosen and what is drawn is still told apart', async () => {

@@ -32,7 +32,9 @@ function StoppedPage({ fault }: { readonly fault: unknown }) {
   useWindowTitle(title);
   return (
     <article class="page">
-      <h1 tabIndex={-1}>{title}</h1>
+      <header class="page-head">
+        <h1 tabIndex={-1}>{title}</h1>
+      </header>
       <WhatToDo fault={fault} />
     </article>
   );

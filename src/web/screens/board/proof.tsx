@@ -1,7 +1,7 @@
 import type { Places, ProofPart } from '../../../questions/places.ts';
 import { proofPartName } from '../../../statements/place-words.ts';
 import { useBook } from '../../book.ts';
-import { Later } from '../../parts/later.tsx';
+import { Unfolding } from '../../parts/unfolding.tsx';
 import { say } from '../../say.ts';
 
 const proofTables = async () => (await import('../pictures/proof-tables.tsx')).ProofTables;
@@ -41,10 +41,7 @@ export function Proof({ places }: { readonly places: Places }) {
           </p>
         )}
       </figure>
-      <details class="proof-tables">
-        <summary>{say`The same as tables`}</summary>
-        <Later load={proofTables} />
-      </details>
+      <Unfolding words={say`The same as tables`} look="proof-tables" load={proofTables} />
     </section>
   );
 }

@@ -39,7 +39,7 @@ export function FirstClosingScreen({ search }: ScreenProps) {
       lead={say`A first closing, step ${at} of ${steps.length + 1}.`}
     >
       <ClosedNotice />
-      {group === undefined ? <TheEnd /> : <p>{ABOUT[group]}</p>}
+      {group === undefined ? <TheEnd /> : <p class="walk-about">{ABOUT[group]}</p>}
       {group !== undefined && open.length === 0 && (
         <p>
           <StateMark mark="done" word={say`nothing open`} />
