@@ -13,7 +13,7 @@ const recordCount = async () => {
   return JSON.stringify(answer).length;
 };
 
-it('three sentences and an example stand beside the task, fetched when they are opened', async () => {
+it('three sentences and an example beside the task are fetched when they are opened', async () => {
   const { page } = app;
   await page.getByText('How this works').click();
   await page.getByText('A family signs for the goods it takes.').waitFor();
@@ -26,7 +26,7 @@ it('three sentences and an example stand beside the task, fetched when they are 
   expect((await reflowAt320(page)).overflow).toBe(0);
 });
 
-it('the example is tried and undone in the made-up book, and the real one is not touched', async () => {
+it('the example is tried and undone in the made-up book, away from the real one', async () => {
   const { page } = app;
   const before = await recordCount();
   await press(page, 'Try it in the made-up book');

@@ -13,8 +13,8 @@ import { describe, expect, it } from 'vitest';
  * The colours that carry a meaning stay apart for people who lack one kind of cone, as simulated by
  * the matrices of Machado, Oliveira and Fernandes, "A Physiologically-based Model for Simulation of
  * Color Vision Deficiency" (IEEE TVCG 15(6), 2009, doi 10.1109/TVCG.2009.113), severity 1, on
- * linear RGB; distance by CIEDE2000 (CIE 142-2001; ISO/CIE 11664-6), both as the library culori has them.
- * Beside the colour there is always a sign and a word: checks/browser/states.test.ts.
+ * linear RGB; distance by CIEDE2000 (CIE 142-2001; ISO/CIE 11664-6), both as the library culori has
+ * them. Beside the colour there is always a sign and a word: checks/browser/states.test.ts.
  */
 const palette = readFileSync(new URL('../../src/web/styles/palette.css', import.meta.url), 'utf8');
 const MEANINGS = ['goods', 'money', 'difference', 'stop'] as const;
