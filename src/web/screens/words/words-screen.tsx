@@ -1,4 +1,5 @@
 import '../../help/help.css';
+import { useEffect } from 'preact/hooks';
 import { wordList } from '../../help/word-list.ts';
 import { PrintButton } from '../../parts/button.tsx';
 import { Page } from '../../parts/page.tsx';
@@ -6,6 +7,7 @@ import { say } from '../../say.ts';
 
 /** What the words of the app mean, one line each; `/words#credit` leads to one of them. */
 export function WordsScreen() {
+  useEffect(() => document.getElementById(location.hash.slice(1))?.scrollIntoView(), []);
   return (
     <Page
       title={say`Word list`}
