@@ -80,16 +80,19 @@ export function dataTexts(records: readonly unknown[]): string[] {
   return [...found].sort((a, b) => b.length - a.length);
 }
 
-/** Signs that are the same in every language: formats, units of time, the program's own name. */
-const SAME = /\b(?:Cratebook|PDF|A4|UTC|USD|OFX|CSV|XLSX|min|h)\b/g;
+/** The same in every language: formats, the program's own name, the names of languages. */
+const SAME = /\b(?:Cratebook|PDF|A4|UTC|USD|English|Español)\b/g;
 /** Days as Intl writes them in Spanish. */
 const DAYS = /\b\d{1,2} (?:de )?[a-z]{3,4}(?: de)? \d{4}\b/g;
 
 /** What is left of the texts in plain Latin letters once data and days are taken away. */
 export function unmarked(texts: readonly string[], data: readonly string[]): string[] {
-  return texts.filter((text) => {
-    let left = text.replace(DAYS, ' ');
-    for (const known of data) left = left.split(known).join(' ');
-    return /[A-Za-z]{2,}/.test(left.replace(SAME, ' '));
-  });
+  const known = new RegExp(`(?<!\\p{L})(?:${data.map(escaped).join('|')})(?!\\p{L})`, 'gu');
+  return texts.filter((text) =>
+    /[A-Za-z]{2,}/.test(text.replace(DAYS, ' ').replace(SAME, ' ').replace(known, ' ')),
+  );
+}
+
+function escaped(text: string): string {
+  return text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
 }

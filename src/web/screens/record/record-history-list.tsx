@@ -8,6 +8,8 @@ import { say } from '../../say.ts';
 import { undoDraft } from '../../undo.ts';
 import { WrittenBy } from './written-by.tsx';
 
+const STATES = { edited: say`edited`, removed: say`removed` };
+
 /**
  * How a record came to be: who wrote, edited and removed what, and when; the last step has Undo.
  */
@@ -44,7 +46,7 @@ export function RecordHistoryList(props: {
                 ) : (
                   <a href={`/records/${record.id}`}>{sentence}</a>
                 )}
-                {state !== 'counts' && <span class="soft"> ({state})</span>}
+                {state !== 'counts' && <span class="soft"> ({STATES[state]})</span>}
               </span>
               {undoable && (
                 <Button quiet label={say`Undo: ${sentence}`} onClick={() => undo(step)}>
