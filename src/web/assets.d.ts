@@ -4,6 +4,6 @@ declare module '*.css';
 /** The address of a script that the build makes to run beside the page. */
 declare module '*?worker&url' {
   const address: string;
-  // biome-ignore lint/style/noDefaultExport: the builder gives the address this way
-  export default address;
+
+  export = address;
 }

@@ -10,7 +10,7 @@ import type { ObservedAccount } from './observation.ts';
  * tells the balance of an account. Here that becomes the accounts which `explain` compares.
  */
 export interface Seen {
-  /** A place of `placeKind`: `stockroom`, `cashbox`, `seller:ada`, `neighbour:hill`, `stall:quay`. */
+  /** A place of `placeKind`: `stockroom`, `bank`, `seller:ada`, `neighbour:hill`, `stall:quay`. */
   readonly place: string;
   /** Whole units of the products that somebody gave a figure for; all others are as in the book. */
   readonly units: Lines;

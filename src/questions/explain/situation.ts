@@ -221,7 +221,7 @@ export class Situation {
   }
 }
 
-/** Kinds that move nothing, and kinds of which every number and every other way moves money alone. */
+/** Kinds that move nothing, and kinds whose every number and every other way moves money alone. */
 const STILL: ReadonlySet<string> = new Set(['order', 'supply-order', 'exchange', 'count']);
 const MONEY_ALONE: ReadonlySet<string> = new Set([
   'payment',

@@ -48,7 +48,7 @@ describe('a stall that is short or over', () => {
     expect(new Set(about)).toEqual(new Set([close.id]));
   });
 
-  it('knows a float that was left in, a product that came back unwritten, a note miscounted', () => {
+  it('knows a float left in, a product that came back unwritten, a note miscounted', () => {
     const first = (says: Says) =>
       why([settled('quay', says)]).explanations.map(({ edits }) => edits[0]);
     expect(first({ cash: 8850 })[0]).toMatchObject({ fields: { cash: 10_850 } });

@@ -65,7 +65,7 @@ export const Season = Type.Object({
       cardDays: Type.Optional(BankingDays),
     }),
   ),
-  /** Lines of the bank's statement that the bank itself got wrong, and those that take them back. */
+  /** Lines of its statement that the bank itself got wrong, and those that take them back. */
   bankErrors: Type.Optional(
     Type.Array(
       Type.Object({

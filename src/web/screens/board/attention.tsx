@@ -1,4 +1,4 @@
-import { attention } from '../../../questions/attention.ts';
+import { type AttentionItem, attention } from '../../../questions/attention.ts';
 import type { ClosingItem } from '../../../questions/closing/closing-item.ts';
 import { closingWords } from '../../../statements/closing-words.ts';
 import { useBook } from '../../book.ts';
@@ -12,8 +12,7 @@ const SHOWN = 8;
 /** What needs attention, by day and by the money that hangs on it. */
 export function Attention() {
   const book = useBook();
-  const { ledger } = book;
-  const open = attention(ledger, book.workingDay());
+  const open = attention(book.ledger, book.workingDay());
   return (
     <section class="attention" aria-labelledby="attention-head">
       <h2 class="column-head" id="attention-head">
@@ -23,24 +22,9 @@ export function Attention() {
         <p class="none">{say`✓ Nothing is open.`}</p>
       ) : (
         <ul class="attention-items">
-          {open.slice(0, SHOWN).map(({ item, short }) => {
-            const words = closingWords(item, ledger, book.workingDay(), say);
-            const missing = short
-              ? say`${say.money(short, book.currency)} missing that morning`
-              : '';
-            const why = whyItem(item);
-            return (
-              <li key={item.item}>
-                <a href={short === undefined ? linkOf(item.item, item.records) : '/match/debits'}>
-                  {words.title}
-                </a>
-                <Left item={item} words={missing || words.left} />
-                <span class="attention-next">
-                  {words.next} {why && <a href={why}>{say`Why?`}</a>}
-                </span>
-              </li>
-            );
-          })}
+          {open.slice(0, SHOWN).map((each) => (
+            <AttentionRow key={each.item.item} {...each} />
+          ))}
         </ul>
       )}
       {open.length > SHOWN && (
@@ -49,6 +33,24 @@ export function Attention() {
         </p>
       )}
     </section>
+  );
+}
+
+function AttentionRow({ item, short }: AttentionItem) {
+  const book = useBook();
+  const words = closingWords(item, book.ledger, book.workingDay(), say);
+  const missing = short ? say`${say.money(short, book.currency)} missing that morning` : '';
+  const why = whyItem(item);
+  return (
+    <li>
+      <a href={short === undefined ? linkOf(item.item, item.records) : '/match/debits'}>
+        {words.title}
+      </a>
+      <Left item={item} words={missing || words.left} />
+      <span class="attention-next">
+        {words.next} {why && <a href={why}>{say`Why?`}</a>}
+      </span>
+    </li>
   );
 }
 

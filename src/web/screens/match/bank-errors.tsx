@@ -9,7 +9,7 @@ import type { Saving } from '../../parts/saving.ts';
 import { say } from '../../say.ts';
 import { MatchPair, MatchPart, StatementLine } from './match-pair.tsx';
 
-/** Marks a line that the bank itself got wrong: it is for the bank to take back, not for the book. */
+/** Marks a line that the bank itself got wrong: for the bank to take back, not for the book. */
 export function MarkError({ line, saving }: { readonly line: BankLine; readonly saving: Saving }) {
   const { ledger } = useBook();
   const mark = markedAsError(ledger, line);

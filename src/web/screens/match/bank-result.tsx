@@ -24,12 +24,12 @@ export function BankResult({ file }: { readonly file: BankFile }) {
   const lines = new Map(file.lines.map((line) => [line.line, line]));
   const accept = (matches: readonly Match[]) =>
     void saving.save(done(acceptMatches(ledger, matches, file.lines)));
+  const at = (line: number) => lines.get(line) ?? [];
   const open = (match: Match) => match.why.kind !== 'accepted';
   const sure = found.matched.filter((match) => match.sure && open(match));
   const suggested = found.matched.filter((match) => !match.sure && open(match));
   const accepted = found.matched.filter((match) => !open(match));
-  const left = found.unmatchedLines.flatMap((line) => lines.get(line) ?? []);
-  const missing = missingBankRecords(ledger, left);
+  const missing = missingBankRecords(ledger, found.unmatchedLines.flatMap(at));
   return (
     <>
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />

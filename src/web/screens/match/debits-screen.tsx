@@ -50,7 +50,8 @@ export function DebitsScreen() {
         {say.pieces`Amounts that are announced stand with the
           ${link('/set-up/season', say`season’s deadlines`)}. Days without banks, and how long
           cheques and card payouts are not safe, are
-          ${link('/set-up/banking', say`the bank’s days`)}; ask your bank. Go to the bank in twos.`}
+          ${link('/set-up/banking', say`the bank’s days`)}; ask your bank. Go to the bank in
+          twos.`}
       </p>
     </Page>
   );

@@ -33,7 +33,6 @@ export function ReconciliationScreen({ search }: ScreenProps) {
   const said = search.get('day') ?? '';
   const day = isDay(said) ? said : lastCleared(ledger, book.workingDay());
   const found = asReconciled(ledger, day);
-  const link = `/match/reconciliation?day=${day}&written=${written}`;
   return (
     <Page
       title={say`Bank reconciliation`}
@@ -58,6 +57,16 @@ export function ReconciliationScreen({ search }: ScreenProps) {
         ledger={ledger}
       />
       {found.bankErrors.length > 0 && <Errors errors={found.bankErrors} />}
+      <Foot day={day} written={written} />
+    </Page>
+  );
+}
+
+/** What it was read from, to be found again, and where a person signs. */
+function Foot({ day, written }: { readonly day: string; readonly written: string }) {
+  const link = `/match/reconciliation?day=${day}&written=${written}`;
+  return (
+    <>
       <p class="soft">
         {say`The book as written up to ${written.slice(0, 16).replace('T', ' ')} UTC. Hold
           the last amount against the bank’s own balance of the day.`}{' '}
@@ -67,7 +76,7 @@ export function ReconciliationScreen({ search }: ScreenProps) {
         <a href={`/why?about=bank&day=${day}`}>{say`It does not agree: why?`}</a>
       </p>
       <p class="reconciled-by">{say`Looked over by, on:`} </p>
-    </Page>
+    </>
   );
 }
 

@@ -113,7 +113,7 @@ function WhyBalance({ found }: { readonly found: SupplierMatch }) {
   return <a href={whyOf('supplier', found.bankBalance)}>{say`Why?`}</a>;
 }
 
-/** Where no money hangs on a difference, the goods are asked after: the neighbour's or the shelf. */
+/** Where no money hangs on a difference, the goods are asked after: a neighbour's or the shelf. */
 function whyGoods(ledger: Ledger, records: readonly string[]): string {
   const record = ledger.standing.currentOf(records[0] ?? '');
   const neighbour = record !== undefined && 'neighbour' in record ? record.neighbour : undefined;
