@@ -41,9 +41,7 @@ export function BankResult({ file }: { readonly file: BankFile }) {
           </Button>
         </p>
       )}
-      {found.unmatchedLines.length + found.unmatchedRecords.length === 0 && (
-        <Notice tone="done" title={say`Nothing is left over on either side.`} />
-      )}
+      <NothingLeft found={found} />
       <BankLeft found={found} lines={lines} missing={missing} saving={saving} accept={accept} />
       <BankErrors found={found} lines={lines} saving={saving} />
       <Matches
@@ -57,6 +55,11 @@ export function BankResult({ file }: { readonly file: BankFile }) {
       <Matches title={say`Accepted`} matches={accepted} lines={lines} />
     </>
   );
+}
+
+function NothingLeft({ found }: { readonly found: BankMatch }) {
+  if (found.unmatchedLines.length + found.unmatchedRecords.length > 0) return null;
+  return <Notice tone="done" title={say`Nothing is left over on either side.`} />;
 }
 
 function Sums({ found }: { readonly found: BankMatch }) {
