@@ -54,7 +54,7 @@ function Strips({ answer }: { readonly answer: StallDifferences }) {
   ];
   return (
     <Table
-      caption={say`Differences of settled stalls`}
+      caption={say`Stalls`}
       hideCaption
       rows={answer.stalls}
       keyOf={({ record }) => record}
