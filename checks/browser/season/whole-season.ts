@@ -7,7 +7,7 @@ import { launchedBrowser, listenForComplaints, PHONE, signIn, WIDE } from '../ha
 import { ask, StoppableServer } from '../offline-app.ts';
 import { keyboardHand, tapHand } from './hands.ts';
 import { balancesByName, movementsByKind } from './names.ts';
-import { playSteps } from './play-season.ts';
+import { playSteps } from './play-steps.ts';
 import { seasonSteps } from './season-acts.ts';
 
 /** A season done from its first question to its closing, the middle half without a server. */
@@ -62,7 +62,7 @@ async function played(
   await page.clock.setFixedTime(records[0]?.at ?? '');
   await signIn(page, server.newAddress());
   await page.evaluate(async () => void (await navigator.serviceWorker.ready));
-  const hand = by === 'taps' ? tapHand(page) : keyboardHand(page);
+  const hand = by === 'taps' ? tapHand(page) : await keyboardHand(page);
   const quarter = Math.floor(records.length / 4);
   const steps = seasonSteps(records, 3 * quarter);
   const started = performance.now();
