@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
+import { madeUpOpen } from '../../help/made-up-open.ts';
 
 /**
  * What is typed in a form, kept on this phone until it is saved: a count is long, and a phone falls
- * asleep. `place` says which form of which stall it is.
+ * asleep. `place` says which form of which stall it is. Of the made-up book nothing is kept.
  */
 export function useKeptTyping<T extends object>(
   place: string,
@@ -12,6 +13,7 @@ export function useKeptTyping<T extends object>(
   const [typed, setTyped] = useState(() => ({ ...empty, ...kept(key) }));
   const set = (next: T) => {
     setTyped(next);
+    if (madeUpOpen.value !== undefined) return;
     try {
       localStorage.setItem(key, JSON.stringify(next));
     } catch {
