@@ -7,8 +7,8 @@ import { englishLanguage, languages } from '../src/words/language.ts';
 
 /**
  * Lists what each catalogue lacks: node tools/list-words.ts. With --tidy it also takes out what
- * nothing says any more and puts the keys in order. With --keys it lists every text of the code with
- * its place and the code of its parts, for whoever translates.
+ * nothing says any more and puts the keys in order. With --keys it lists every text of the code
+ * with its place and the code of its parts, for whoever translates.
  */
 const used = wordsUsed(sourceFiles());
 if (process.argv.includes('--keys')) listKeys();

@@ -62,7 +62,7 @@ function title(): Promise<string | null> {
   return app.page.locator('h1').textContent();
 }
 
-/** Goes there as a link does, without loading the app anew; a page of the same address is loaded. */
+/** Goes there as a link does, without loading anew; a page of the same address is loaded. */
 async function follow(path: string): Promise<void> {
   const { page } = app;
   const [to] = path.split('?');

@@ -244,26 +244,30 @@ function proofWords(say: Say) {
     formula: say`Delivered + swapped in − swapped out − back to supplier = families + stalls + given
       away + lost + on the shelf.`,
     money: say`Money`,
-    moneyRows: {
-      families: say`Paid by families, less cheques that came back and refunds`,
-      stalls: say`Taken at stalls`,
-      online: say`Paid online to the supplier`,
-      gross: say`Gross handled`,
-      proceeds: say`Proceeds credited by the supplier`,
-      fees: say`less fees`,
-      losses: say`less goods and debts written off`,
-      gains: say`plus goods found and price rises`,
-      short: say`less short at stalls`,
-      over: say`plus over at stalls`,
-      net: say`Net kept`,
-      netLoss: say`Net loss so far`,
-      bank: say`In the bank account`,
-      overdrawn: say`Bank account overdrawn by`,
-      elsewhere: say`On its way there (goods, families, cash, cards, supplier)`,
-      owing: say`Still to go from there to the supplier and others`,
-    },
+    moneyRows: moneyRowWords(say),
     signers: [say`Season manager`, say`Leader, not the treasurer`],
     signed: say`We have looked through this proof and the records behind it.`,
+  };
+}
+
+function moneyRowWords(say: Say) {
+  return {
+    families: say`Paid by families, less cheques that came back and refunds`,
+    stalls: say`Taken at stalls`,
+    online: say`Paid online to the supplier`,
+    gross: say`Gross handled`,
+    proceeds: say`Proceeds credited by the supplier`,
+    fees: say`less fees`,
+    losses: say`less goods and debts written off`,
+    gains: say`plus goods found and price rises`,
+    short: say`less short at stalls`,
+    over: say`plus over at stalls`,
+    net: say`Net kept`,
+    netLoss: say`Net loss so far`,
+    bank: say`In the bank account`,
+    overdrawn: say`Bank account overdrawn by`,
+    elsewhere: say`On its way there (goods, families, cash, cards, supplier)`,
+    owing: say`Still to go from there to the supplier and others`,
   };
 }
 

@@ -19,14 +19,7 @@ export function StallsScreen() {
   return (
     <Page
       title={say`Stalls`}
-      lead={
-        standings.length === 0
-          ? say`No stall yet. Plan the first one in set-up.`
-          : say.count(
-              standings.length,
-            )`# stall, ${open.length} with something to do.|# stalls, ${open.length} with something
-              to do.`
-      }
+      lead={leadOf(standings.length, open.length)}
       actions={
         <>
           <a class="button button-plain" href="/set-up/stalls">
@@ -53,6 +46,12 @@ export function StallsScreen() {
       <DifferencesPicture />
     </Page>
   );
+}
+
+function leadOf(stalls: number, open: number): string {
+  if (stalls === 0) return say`No stall yet. Plan the first one in set-up.`;
+  return say.count(stalls)`# stall, ${open} with something to do.|# stalls, ${open} with something
+    to do.`;
 }
 
 function StallRow({ standing }: { readonly standing: StallStanding }) {
