@@ -9,6 +9,7 @@ import { madeUpOpen, putAway } from './help/made-up-open.ts';
 import { go } from './navigation.ts';
 import { say } from './say.ts';
 import { Shelf, ShelfMessage } from './screens/shelf/shelf.tsx';
+import { isTakenOff } from './taken-off.ts';
 
 /**
  * The whole app: opens the session with the key of the printed address, finds which book is meant,
@@ -18,8 +19,11 @@ import { Shelf, ShelfMessage } from './screens/shelf/shelf.tsx';
 type State =
   | { readonly at: 'starting' }
   | { readonly at: 'stopped'; readonly message: string }
+  | { readonly at: 'taken-off' }
   | { readonly at: 'shelf'; readonly shelf: BooksAnswer }
   | { readonly at: 'book'; readonly book: Book; readonly shelf: BooksAnswer };
+
+const TAKEN_OFF: State = { at: 'taken-off' };
 
 export function App(props: { readonly connection: Connection; readonly machine: Machine }) {
   const state = useSignal<State>({ at: 'starting' });
@@ -42,7 +46,7 @@ export function App(props: { readonly connection: Connection; readonly machine: 
     addEventListener('hashchange', again);
     return () => removeEventListener('hashchange', again);
   }, []);
-  const now = state.value;
+  const now = isTakenOff.value ? TAKEN_OFF : state.value;
   const book = now.at === 'book' ? now.book : undefined;
   useEffect(() => followOthers(book, machine), [book]);
   const shown = madeUpOpen.value?.book;
@@ -53,6 +57,13 @@ export function App(props: { readonly connection: Connection; readonly machine: 
       return (
         <ShelfMessage title={say`The book cannot be opened`} retry={start}>
           {say.told(now.message)}
+        </ShelfMessage>
+      );
+    case 'taken-off':
+      return (
+        <ShelfMessage title={say`The book is off this phone`}>
+          {say`This browser keeps nothing of it any more. The server has its book as it was. Close
+            the browser too: until then the server’s address opens the book again.`}
         </ShelfMessage>
       );
     case 'shelf':

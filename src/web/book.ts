@@ -5,7 +5,7 @@ import { assert } from '../base/assert.ts';
 import { canonicalText } from '../base/canonical-text.ts';
 import { done, type Outcome, refused } from '../base/outcome.ts';
 import type { ErrorAnswer } from '../contract/api.ts';
-import type { BookCopy } from '../journal/book-copy.ts';
+import type { BookCopy, CopyStore } from '../journal/book-copy.ts';
 import { Ledger } from '../ledger/ledger.ts';
 import { nextReceipt } from '../questions/next-receipt.ts';
 import { workingDay } from '../questions/working-day.ts';
@@ -132,6 +132,16 @@ export class Book {
   /** False where this device can keep nothing of the book. */
   get keeps(): boolean {
     return this.#machine.keeps;
+  }
+
+  /** The copies of every book on this device, for what is about the device as a whole. */
+  get copies(): CopyStore {
+    return this.#machine.copies;
+  }
+
+  /** Resolves when nothing that was begun is on its way any more. */
+  async atRest(): Promise<void> {
+    await Promise.all([this.#turn, this.#reading]).catch(() => undefined);
   }
 
   /** A record that is on this device, whether it counts or is held back. */

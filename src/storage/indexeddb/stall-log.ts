@@ -24,6 +24,9 @@ export interface StallLog {
   write(entry: StallEntry): Promise<boolean>;
 }
 
+/** The name under which a device keeps them. */
+export const STALL_STORE = 'cratebook-stalls';
+
 let opened: Promise<IDBPDatabase<Tables>> | undefined;
 
 /** @param name of the database within the app's own origin */
@@ -51,6 +54,14 @@ export function stallLog(name: string, { group, season }: BookName, stall: strin
       }
     },
   };
+}
+
+/** Every line that this phone wrote, of every book and stall. */
+export async function everyStallLine(
+  name: string,
+): Promise<readonly (BookName & { readonly id: string })[]> {
+  const db = await openOnce(name);
+  return (await db?.getAll('entries').catch(() => undefined)) ?? [];
 }
 
 /** Undefined where the browser keeps nothing. A closed one is opened again at the next line. */

@@ -4,11 +4,13 @@ import { useSignal } from '@preact/signals';
 import type { OutboxEntry } from '../../../journal/book-copy.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import { useBook } from '../../book.ts';
+import { madeUpOpen } from '../../help/made-up-open.ts';
 import { Button } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { HeldEntry } from './held-entry.tsx';
+import { TakeOff } from './take-off.tsx';
 
 /** What is only on this phone: what waits to be sent, and what the server did not take and why. */
 export function PhoneScreen() {
@@ -48,6 +50,7 @@ export function PhoneScreen() {
         {say`This browser keeps a copy of the whole book, so that it opens without a connection.
           Whoever can use this browser can read it. On a shared computer, use a private window.`}
       </p>
+      {book.keeps && madeUpOpen.value === undefined && <TakeOff />}
     </Page>
   );
 }

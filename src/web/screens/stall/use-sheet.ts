@@ -3,11 +3,12 @@ import { sheetEntries } from '../../../questions/stall/sheet-entries.ts';
 import { type StallSheet, stallSheet } from '../../../questions/stall/stall-sheet.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import type { StallEntry } from '../../../records/stall-entry.ts';
-import { type StallLog, stallLog } from '../../../storage/indexeddb/stall-log.ts';
+import { STALL_STORE, type StallLog, stallLog } from '../../../storage/indexeddb/stall-log.ts';
 import { type Book, useBook } from '../../book.ts';
+import { forgetfulLog } from '../../help/forgetful-log.ts';
+import { madeUpOpen } from '../../help/made-up-open.ts';
 import { say } from '../../say.ts';
 
-const STORE = 'cratebook-stalls';
 /** Lines in one record: a busy day of one phone stays far below what a request may carry. */
 const LINES_MAX = 1000;
 
@@ -45,7 +46,10 @@ const TAPS: ReadonlySet<StallEntry['what']> = new Set(['sold', 'paid', 'undo']);
 export function useSheet(stall: RecordOf<'stall'>): OpenSheet {
   const book = useBook();
   const { ledger, address } = book;
-  const log = useMemo(() => stallLog(STORE, address, stall.stall), [address, stall.stall]);
+  const log = useMemo(() => {
+    const isMadeUp = madeUpOpen.value !== undefined;
+    return isMadeUp ? forgetfulLog() : stallLog(STALL_STORE, address, stall.stall);
+  }, [address, stall.stall]);
   const { here, write, ...kept } = useKeptLines(log, book.signs);
   const version = book.version.value;
   // The whole book is looked through only where it or this phone's lines have changed.

@@ -1,0 +1,88 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { axeFindings, reflowAt320 } from './harness.ts';
+import {
+  Phone,
+  StoppableServer,
+  saveFee,
+  serverRecords,
+  signInAndKeep,
+  startDemo,
+} from './offline-app.ts';
+
+/** A phone is given back: nothing of the book stays on it, and nothing that only it has is lost. */
+const server = new StoppableServer();
+const phone = new Phone();
+let page: Page;
+
+beforeAll(async () => {
+  await server.start();
+  page = await signInAndKeep(phone, server);
+  await startDemo(page);
+});
+afterAll(async () => {
+  await phone.end();
+  await server.end();
+});
+
+const takeOff = () => page.getByRole('button', { name: 'Take it off this phone' }).click();
+
+/** What the browser keeps for the app's address. */
+const kept = () =>
+  page.evaluate(async () => ({
+    databases: (await indexedDB.databases()).map(({ name }) => name),
+    caches: await caches.keys(),
+    workers: (await navigator.serviceWorker.getRegistrations()).length,
+    words: localStorage.length + sessionStorage.length,
+  }));
+
+test('what only the phone has holds it up, until its number is written', async () => {
+  await server.stop();
+  await saveFee(page, '4.25');
+  await page.locator('.phone-line').getByText('1 record saved on this phone').click();
+  await page.getByRole('heading', { level: 1, name: 'On this phone' }).waitFor();
+  await takeOff();
+  await page.getByText('Not taken off: 1 record is only on this phone.').waitFor();
+  expect(await axeFindings(page)).toEqual([]);
+  expect((await reflowAt320(page)).overflow).toBe(0);
+  await page.getByLabel('How many records may be lost for good?').fill('2');
+  await page.getByRole('button', { name: 'Take it off, and lose them' }).click();
+  await page.getByRole('alert').getByText('nothing was taken off').waitFor();
+  expect((await kept()).databases).toContain('cratebook');
+  await server.start();
+});
+
+test('once all is sent, the phone keeps nothing and the server everything', async () => {
+  page = await signInAndKeep(phone, server);
+  await page.goto(`${server.origin}/phone`);
+  const before = (await serverRecords(page)).length;
+  expect((await kept()).caches.length).toBeGreaterThan(0);
+  await takeOff();
+  await page.getByRole('heading', { name: 'The book is off this phone' }).waitFor();
+  await expect.poll(kept).toEqual({ databases: [], caches: [], workers: 0, words: 0 });
+  const after = await serverRecords(page);
+  expect(after.some((record) => record.kind === 'bank-fee' && record.cents === 425)).toBe(true);
+  expect(after.length).toBeGreaterThanOrEqual(before);
+  await page.evaluate(() => dispatchEvent(new Event('online')));
+  expect((await kept()).databases).toEqual([]);
+});
+
+test('the number written lets go what cannot be sent any more', async () => {
+  await page.goto(`${server.origin}/`);
+  await page.getByRole('heading', { level: 1, name: 'Places' }).waitFor();
+  const before = (await serverRecords(page)).length;
+  await page.waitForFunction(async () => (await caches.keys()).length > 0);
+  await page.evaluate(async () => void (await navigator.serviceWorker.ready));
+  await server.stop();
+  await saveFee(page, '9.75');
+  await page.locator('.phone-line').getByText('1 record saved on this phone').click();
+  await takeOff();
+  await page.getByLabel('How many records may be lost for good?').fill('1');
+  await page.getByRole('button', { name: 'Take it off, and lose them' }).click();
+  await page.getByRole('heading', { name: 'The book is off this phone' }).waitFor();
+  await expect.poll(kept).toEqual({ databases: [], caches: [], workers: 0, words: 0 });
+  await server.start();
+  page = await signInAndKeep(phone, server);
+  await page.getByRole('heading', { level: 1, name: 'Places' }).waitFor();
+  expect(await serverRecords(page)).toHaveLength(before);
+});
