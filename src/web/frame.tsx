@@ -123,9 +123,9 @@ function isWithin(path: string, page: string): boolean {
 
 const VERBS = [
   ['/add/handover', say`Goods out`],
-  ['/add/return', say`Goods back`],
+  ['/add/return', say.as('short')`Goods back`],
   ['/add/payment', say`Payment`],
-  ['/count', say`Count`],
+  ['/count', say.as('short')`Count`],
 ] as const;
 
 /** The four things done most, at the thumb on a phone, in a row under the head when it is wide. */
