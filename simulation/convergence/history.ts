@@ -1,11 +1,9 @@
 import { seeded } from '../../src/base/seeded.ts';
 import { testBook } from '../../src/ledger/test-book.ts';
-import { isMovement, type MovementRecord } from '../../src/records/record.ts';
-import type { Draft } from '../../src/web/book.ts';
-import { contentOf } from '../../src/web/undo.ts';
+import { draftsOf, SELLERS } from './drafts.ts';
 import { type Fate, serverWith } from './link.ts';
 import { type Fault, Phone } from './phone.ts';
-import { type Verdict, verdictOn } from './verdict.ts';
+import { seenOn, type Verdict, verdictOn } from './verdict.ts';
 
 /** One thing that happens in a history; numbers choose among what is there at that moment. */
 export interface Step {
@@ -34,7 +32,6 @@ export interface History {
   readonly steps: readonly Step[];
 }
 
-const SELLERS = ['ada', 'ben', 'cem'];
 const YEAR_MS = 365 * 24 * 3_600_000;
 const CLOCKS_MS = [0, YEAR_MS, -YEAR_MS, 3 * 24 * 3_600_000, -60_000];
 
@@ -63,7 +60,7 @@ export async function play(history: History, fault: Fault = {}): Promise<Verdict
       await phone.book.refresh();
     }
   }
-  return verdictOn(server, phones);
+  return verdictOn(server, phones.map(seenOn));
 }
 
 async function take(phone: Phone, step: Step, at: number): Promise<void> {
@@ -87,49 +84,8 @@ async function take(phone: Phone, step: Step, at: number): Promise<void> {
       phone.skewMs = CLOCKS_MS[step.pick % CLOCKS_MS.length] ?? 0;
       return;
     default: {
-      const drafts = draftsOf(phone, step, at);
+      const drafts = draftsOf(phone.book, step, at);
       if (drafts.length > 0) await phone.write(drafts, killAfter);
     }
-  }
-}
-
-/** What a person writes on that phone; `note` names the tap, so that a double shows. */
-function draftsOf(phone: Phone, step: Step, at: number): Draft[] {
-  const { pick } = step;
-  const { ledger } = phone.book;
-  const seller = SELLERS[pick % SELLERS.length] ?? 'ada';
-  const date = '2027-03-01';
-  const note = `tap ${at}`;
-  const movements = ledger.standing.records().filter(isMovement);
-  const known: MovementRecord | undefined = movements[pick % Math.max(1, movements.length)];
-  switch (step.does) {
-    case 'pay': {
-      const receipt = phone.book.nextReceipt();
-      const cents = 100 + pick;
-      return [{ kind: 'payment', date, seller, tender: 'cash', cents, receipt, note }];
-    }
-    case 'hand out':
-      return [
-        { kind: 'handover', date, seller, lines: { honey: 1 + (pick % 9) }, note },
-        { kind: 'return', date, seller, lines: { jam: 1 }, note: `${note} too` },
-      ];
-    case 'edit': {
-      if (known === undefined || !('lines' in known || known.kind === 'payment')) return [];
-      const { receipt: _receipt, ...content } = { receipt: '', ...contentOf(known) };
-      // An edit says what its record said, but for its note.
-      return [{ ...content, replaces: known.id, note } as Draft];
-    }
-    case 'remove':
-      return known === undefined ? [] : [{ kind: 'void', voids: known.id, reason: note }];
-    case 'rename':
-      return [{ kind: 'family', family: 'home', name: `Home ${note}` }];
-    case 'drop seller': {
-      const record = ledger.standing
-        .records()
-        .find((each) => each.kind === 'seller' && each.seller === seller);
-      return record === undefined ? [] : [{ kind: 'void', voids: record.id, reason: note }];
-    }
-    default:
-      return [];
   }
 }

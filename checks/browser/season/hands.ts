@@ -53,8 +53,9 @@ export async function keyboardHand(page: Page): Promise<Hand> {
     },
     date: async (at, text) => {
       await reach(at);
-      // Back to the first of its parts, wherever the Tab key came in.
-      for (let part = 0; part < 6; part += 1) await press('ArrowLeft');
+      // Out at the front and in again: the focus is then on the first of its parts.
+      for (let part = 0; part < 8 && (await at.evaluate(hasFocus)); part += 1) await tab(1, true);
+      await tab(1, false);
       for (const keys of typedParts(text)) {
         await page.keyboard.type(keys);
         if (keys.length === 4) await press('ArrowRight');
@@ -110,6 +111,8 @@ function stopsTo(wanted: Element): number {
   }
   return isBack ? -1 - stops : 1 + stops;
 }
+
+const hasFocus = (element: Element): boolean => element === document.activeElement;
 
 /** What is typed into a date's parts, month first as in English (US): `0208`, `2027`. */
 function typedParts(text: string): string[] {
