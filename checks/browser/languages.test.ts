@@ -14,7 +14,7 @@ afterAll(() => app.close());
 
 it('begins in the language of the browser, and says so to who reads it out', async () => {
   await app.goto('/families');
-  expect(await app.page.getByRole('heading', { level: 1 }).textContent()).toBe('Familias');
+  await expect.poll(title, PATIENT).toBe('Familias');
   expect(await app.page.evaluate(() => document.documentElement.lang)).toBe('es');
   expect(await app.page.locator('main').textContent()).toMatch(/\$[\d,]+\.\d\d por pagar/);
 });
@@ -24,7 +24,7 @@ it('stays in the language that was chosen on this device', async () => {
   await expect.poll(title, PATIENT).toBe('家庭');
   await app.goto('/closing');
   expect(await app.page.evaluate(() => document.documentElement.lang)).toBe('zh-Hans');
-  expect(await app.page.locator('h1').textContent()).toBe('结束清单');
+  await expect.poll(title, PATIENT).toBe('结束清单');
   await app.page.getByRole('button', { name: 'Español' }).click();
   await expect.poll(title, PATIENT).toBe('Lista de cierre');
 });
@@ -36,11 +36,38 @@ it('says no text in English on any screen, but for what people wrote', async () 
   const data = dataTexts(await everyRecord());
   const left: string[] = [];
   const paths = [...BOARD_PATHS, ...TASK_PATHS, ...FORM_PATHS, ...(await recordPaths(app))];
+  paths.push('/phone', '/stalls/garden-0327/sheet/brought', '/stalls/garden-0327/sheet/drop');
   for (const path of paths) {
     await follow(path);
     const texts = await textsShown(app);
     expect(texts.join('')).toMatch(/[Ａ-ｚ]/);
     for (const text of unmarked(texts, data)) left.push(`${path}: ${text.trim()}`);
+  }
+  expect(left).toEqual([]);
+});
+
+it('says what does not fit, and how a line is read, in the language too', async () => {
+  const { page } = app;
+  const data = dataTexts(await everyRecord());
+  const left: string[] = [];
+  const look = async (where: string): Promise<void> => {
+    for (const text of unmarked(await textsShown(app), data)) left.push(`${where}: ${text}`);
+  };
+  for (const kind of ['payment', 'delivery', 'stall-close', 'season', 'shareout']) {
+    await follow(`/add/${kind}`);
+    await page.locator('main form .button-main').click();
+    await page.getByRole('alert').first().waitFor();
+    await look(kind);
+  }
+  await page.keyboard.press('Escape');
+  await follow('/phone');
+  await page.locator('[aria-keyshortcuts="/"]').click();
+  const line = page.getByRole('combobox');
+  for (const written of ['ada out 12 honey', 'ada 12', 'ada out', 'pay ada 9x9', 'back honey']) {
+    await line.fill(written);
+    await page.locator('.line-told').waitFor({ state: 'attached' });
+    data.push(...written.split(' '));
+    await look(written);
   }
   expect(left).toEqual([]);
 });

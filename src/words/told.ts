@@ -36,7 +36,14 @@ function fixedText(template: string): string {
 }
 
 function asPattern([template, translated]: Row): readonly [RegExp, string] {
-  const escaped = template.replace(/[.*+?^$()|[\]\\]/g, '\\$&');
-  const source = escaped.replace(/\{(\d+)\}/g, (_, at: string) => `(?<p${at}>.+?)`);
+  // Split by a pattern with one group, every other piece is the number of a place.
+  const source = template
+    .split(/\{(\d+)\}/)
+    .map((piece, at) => (at % 2 === 1 ? `(?<p${piece}>.+?)` : escaped(piece)))
+    .join('');
   return [new RegExp(`^${source}$`, 'su'), translated];
+}
+
+function escaped(text: string): string {
+  return text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
 }
