@@ -30,9 +30,7 @@ it('stays in the language that was chosen on this device', async () => {
 });
 
 it('says no text in English on any screen, but for what people wrote', async () => {
-  await speakMarked(app);
-  // The words come with the app: it has to be loaded once with these.
-  await app.goto('/families');
+  await inMarkedWords();
   const data = dataTexts(await everyRecord());
   const left: string[] = [];
   const paths = [...BOARD_PATHS, ...TASK_PATHS, ...FORM_PATHS, ...(await recordPaths(app))];
@@ -47,6 +45,7 @@ it('says no text in English on any screen, but for what people wrote', async () 
 });
 
 it('says what does not fit, and how a line is read, in the language too', async () => {
+  await inMarkedWords();
   const { page } = app;
   const data = dataTexts(await everyRecord());
   const left: string[] = [];
@@ -81,6 +80,12 @@ it('would find a text that no catalogue knows', async () => {
   });
   expect(unmarked(await textsShown(app), ['Robin Marsh'])).toContain('Still to pay');
 });
+
+/** The words come with the app: it has to be loaded once with these. */
+async function inMarkedWords(): Promise<void> {
+  await speakMarked(app);
+  await app.goto('/families');
+}
 
 /** Choosing a language loads the app anew. */
 const PATIENT = { timeout: 20_000 };

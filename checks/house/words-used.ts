@@ -82,7 +82,7 @@ function addTold(file: SourceFile, told: Map<string, WordsPlace>): void {
   /** Up to here, texts are parts of something that was looked at as a whole. */
   let doneTo = 0;
   const add = (key: string, start: number, isWanted = false): void => {
-    const isMessage = /\p{L}{2,}[,;:]? \S*[\p{L}{]/u.test(key);
+    const isMessage = /\p{L}[,;:]? \S*[\p{L}{]/u.test(key);
     if (!(isMessage || (/\p{L}{2,}/u.test(key) && (isWanted || isWhole)))) return;
     if (/[\\^$]\w|=>|^[\w-]+; |^<|'(?:none|self)'|max-age/.test(key) || told.has(key)) return;
     told.set(key, { where: `${file.path}:${lineAt(file, start)}`, parts: [] });
