@@ -49,7 +49,7 @@ const papers: Readonly<Record<string, MakePaper>> = {
 
 export interface AskedPaper {
   readonly name: string;
-  /** A family, a host shop, a stall or the id of a record; empty for papers about the whole book. */
+  /** A family, host shop, stall or the id of a record; empty for papers about the whole book. */
   readonly about: string;
   readonly size: PaperSize;
   /** The book's short name of its group. */
