@@ -1,15 +1,14 @@
 import { uuid7 } from '../../src/base/id.ts';
 import type { BookCopy } from '../../src/journal/book-copy.ts';
-import { ADDRESS } from './link.ts';
 import type { Fault } from './phone.ts';
 
 /** Faults that sync code is known for; the check of histories has to find each. */
 export const faults: Readonly<Record<string, Fault>> = {
   'the outbox is cleared when it is sent, before any answer': {
-    connection: (connection, copies) => ({
+    connection: (connection, copies, book) => ({
       ...connection,
       append: async (address, records) => {
-        const copy = await copies.openCopy(ADDRESS);
+        const copy = await copies.openCopy(book);
         for (const { number } of (await copy.state()).outbox) await copy.sent(number);
         return connection.append(address, records);
       },

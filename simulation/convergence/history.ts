@@ -33,7 +33,7 @@ export interface History {
 }
 
 const YEAR_MS = 365 * 24 * 3_600_000;
-const CLOCKS_MS = [0, YEAR_MS, -YEAR_MS, 3 * 24 * 3_600_000, -60_000];
+export const CLOCKS_MS = [0, YEAR_MS, -YEAR_MS, 3 * 24 * 3_600_000, -60_000];
 
 /** Plays a history on real books of the app and a real server, then says what is wrong. */
 export async function play(history: History, fault: Fault = {}): Promise<Verdict> {

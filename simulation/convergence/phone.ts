@@ -3,13 +3,17 @@ import type { BookCopy, CopyStore } from '../../src/journal/book-copy.ts';
 import { memoryCopies } from '../../src/journal/memory-copy.ts';
 import type { KeptBook } from '../../src/server/library.ts';
 import { Book, type Draft } from '../../src/web/book.ts';
-import type { Connection } from '../../src/web/connection.ts';
+import type { BookAddress, Connection } from '../../src/web/connection.ts';
 import { ADDRESS, Link } from './link.ts';
 
 /** Puts a known fault into a phone, to see that the check would find it. */
 export interface Fault {
   readonly copy?: (copy: BookCopy) => BookCopy;
-  readonly connection?: (connection: Connection, copies: CopyStore) => Connection;
+  readonly connection?: (
+    connection: Connection,
+    copies: CopyStore,
+    book: BookAddress,
+  ) => Connection;
   readonly sameSeries?: boolean;
 }
 
@@ -55,7 +59,7 @@ export class Phone {
     this.#calls = 0;
     this.#killAfter = Number.POSITIVE_INFINITY;
     const { connection } = this.link;
-    const through = this.#fault.connection?.(connection, this.#copies) ?? connection;
+    const through = this.#fault.connection?.(connection, this.#copies, ADDRESS) ?? connection;
     const opened = await Book.open(ADDRESS, through, this.#machine());
     if (!opened.ok) throw new Error(opened.refusal.message);
     this.#book = opened.value;
