@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { testBook } from '../ledger/test-book.ts';
-import { findRecords, type RecordSearch, stateOf } from './find-records.ts';
+import { findRecords, type RecordSearch, readyTexts, stateOf } from './find-records.ts';
 
 const book = testBook({ honey: 800, jam: 650 }, ['ada', 'ben']);
 const delivery = book.movement('delivery', { lines: { honey: 24, jam: 12 }, slip: 'L-104' });
@@ -65,4 +65,17 @@ test('edited and removed records are shown when asked for, with their state', ()
   expect(states.get(doubled.id)).toBe('removed');
   expect(states.get(removal.id)).toBe('counts');
   expect(stateOf(ledger, edited)).toBe('counts');
+});
+
+test('texts are made ready piece by piece, and anew when a name may have changed', () => {
+  const ledger = book.ledger(all);
+  const found = () => findRecords(ledger, { text: 'ada' }).length;
+  expect(readyTexts(ledger, 3)).toBe(false);
+  expect(readyTexts(ledger, 1000)).toBe(true);
+  const before = found();
+  ledger.add(
+    book.setting('seller', { seller: 'ben', name: 'Adan B.', family: 'home', active: true }),
+  );
+  expect(readyTexts(ledger, 1)).toBe(false);
+  expect(found()).toBeGreaterThan(before);
 });

@@ -119,8 +119,48 @@ export function productsIn(record: BookRecord): string[] {
 }
 
 function hasWords(ledger: Ledger, record: BookRecord, words: readonly string[]): boolean {
-  const text = plain(textsOf(ledger, record).join(' '));
+  const text = textIn(keptTexts(ledger), ledger, record);
   return words.every((word) => text.includes(word));
+}
+
+/** What records are searched by; a record that arrives may bring a name for many others. */
+interface KeptTexts {
+  readonly size: number;
+  readonly byRecord: Map<BookRecord, string>;
+}
+
+const kept = new WeakMap<Ledger, KeptTexts>();
+
+function keptTexts(ledger: Ledger): KeptTexts {
+  const known = kept.get(ledger);
+  if (known?.size === ledger.size) return known;
+  const fresh: KeptTexts = { size: ledger.size, byRecord: new Map() };
+  kept.set(ledger, fresh);
+  return fresh;
+}
+
+function textIn({ byRecord }: KeptTexts, ledger: Ledger, record: BookRecord): string {
+  const known = byRecord.get(record);
+  if (known !== undefined) return known;
+  const text = plain(textsOf(ledger, record).join(' '));
+  byRecord.set(record, text);
+  return text;
+}
+
+/**
+ * Makes the texts of some more records ready to be searched, so that nobody who types waits for all
+ * of them at once; false while some are left.
+ */
+export function readyTexts(ledger: Ledger, most: number): boolean {
+  const texts = keptTexts(ledger);
+  let made = 0;
+  for (const record of ledger.standing.records()) {
+    if (texts.byRecord.has(record)) continue;
+    if (made === most) return false;
+    textIn(texts, ledger, record);
+    made += 1;
+  }
+  return true;
 }
 
 /** Free texts and numbers of a record, with the names of the people and goods it is about. */

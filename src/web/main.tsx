@@ -5,6 +5,7 @@ import { httpConnection } from './connection.ts';
 import { watchAddress } from './navigation.ts';
 import { keepAppOffline } from './offline/keep-app-offline.ts';
 import { GoneWrong, watchFaults } from './parts/gone-wrong.tsx';
+import { routeAt } from './routes.ts';
 import { say } from './say.ts';
 import { thisDevice } from './this-device.ts';
 import './styles/palette.css';
@@ -21,6 +22,10 @@ assert(root !== null, 'index.html has the element that the app is drawn into');
 document.documentElement.lang = say.language.tag;
 watchAddress();
 watchFaults();
+// The first screen comes while the book is opened, not after it.
+void routeAt(location.pathname)
+  ?.load()
+  .catch(() => undefined);
 const machine = await thisDevice();
 const connection = httpConnection(fetch.bind(globalThis));
 render(

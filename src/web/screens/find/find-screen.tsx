@@ -2,10 +2,12 @@ import { say } from '../../say.ts';
 import './find.css';
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import type { Ledger } from '../../../ledger/ledger.ts';
 import {
   type FoundRecord,
   findRecords,
   type RecordSearch,
+  readyTexts,
 } from '../../../questions/find-records.ts';
 import { placeIds } from '../../../questions/places.ts';
 import { isKind } from '../../../records/record.ts';
@@ -23,7 +25,8 @@ const SHOWN_FIRST = 60;
 export type Asked = Readonly<Record<string, string>>;
 
 export function FindScreen({ search }: ScreenProps) {
-  const { ledger } = useBook();
+  const { ledger, version } = useBook();
+  useEffect(() => ready(ledger), [ledger, version.value]);
   const asked = useSignal<Asked>(Object.fromEntries(search));
   const most = useSignal(SHOWN_FIRST);
   useEffect(() => {
@@ -68,6 +71,19 @@ function Results(props: {
       {found.length > most && <Button onClick={props.onMore}>{say`Show more`}</Button>}
     </section>
   );
+}
+
+/** So many texts are made ready at a time: a few milliseconds, also on a slow phone. */
+const AT_ONCE = 250;
+
+/** Makes a whole book ready to be searched in small pieces; gives what stops it. */
+function ready(ledger: Ledger): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const more = (): void => {
+    if (!readyTexts(ledger, AT_ONCE)) timer = setTimeout(more);
+  };
+  timer = setTimeout(more);
+  return () => clearTimeout(timer);
 }
 
 function searchOf(asked: Asked): RecordSearch {
