@@ -156,7 +156,7 @@ describe('pools that are no stall’s, and lifts', () => {
       Number(await ways.getByRole('row', { name: way }).locator('td').first().textContent());
     expect(await goals('Lifted')).toBeGreaterThan(await goals('Shared evenly'));
     await page.getByLabel('Club shirt, 60 units').fill('1001');
-    await page.getByText('Write a whole number from 0 to 1000.').first().waitFor();
+    await page.getByText('Write a whole number from 0 to 1,000.').first().waitFor();
     await page.getByLabel('Club shirt, 60 units').fill('3');
     expect(await axeFindings(page)).toEqual([]);
     expect((await reflowAt320(page)).overflow).toBe(0);
