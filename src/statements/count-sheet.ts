@@ -32,13 +32,10 @@ export function countSheet(ledger: Ledger, context: PaperContext): Paper {
           { head: said.cases, shows: 'box' },
           { head: said.singles, shows: 'box' },
         ],
-        rows: productsToCount(ledger).map((product) => [
-          userText(product.storage ?? ''),
-          texts.product(product.product),
-          texts.units(caseUnits(ledger, product.product, context.asAt)),
-          '',
-          '',
-        ]),
+        rows: productsToCount(ledger).map(({ product, storage }) => {
+          const ofCase = texts.units(caseUnits(ledger, product, context.asAt));
+          return [userText(storage ?? ''), texts.product(product), ofCase, '', ''];
+        }),
       },
       { block: 'words', text: said.caution },
       {

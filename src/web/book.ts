@@ -54,6 +54,8 @@ export class Book {
   #ledger = Ledger.of([]);
   /** Every record the device has, also those that are held back. */
   readonly #here = new Map<string, BookRecord>();
+  /** The working day and what it was asked for: every screen asks, and it looks through the book. */
+  #day = { asked: '', day: '' };
   /** Local arrival number up to which the copy was read. */
   #seen = 0;
   /** Ids that do not count, as the server did not take them. */
@@ -115,7 +117,10 @@ export class Book {
 
   /** The day a screen is about and a form begins with (`YYYY-MM-DD`): mostly today. */
   workingDay(): string {
-    return workingDay(this.ledger, this.#machine.today());
+    const today = this.#machine.today();
+    const asked = `${this.version.value} ${today}`;
+    if (this.#day.asked !== asked) this.#day = { asked, day: workingDay(this.ledger, today) };
+    return this.#day.day;
   }
 
   /** The next number of this device's own receipts, without a gap or a double. */

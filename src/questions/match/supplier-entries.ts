@@ -46,8 +46,9 @@ function entriesOf(ledger: Ledger, movement: MovementRecord): SupplierEntry[] {
   ];
   const goods = (sort: EntrySort, lines: Lines, sign: 1 | -1, more: Partial<SupplierEntry>) => {
     const cents = price(lines);
-    const plain = { ...base, sort, goods: lines, cents, effect: sign * cents };
-    return [{ reference: undefined, ...plain, ...more }];
+    return [
+      { ...base, reference: undefined, sort, goods: lines, cents, effect: sign * cents, ...more },
+    ];
   };
   switch (movement.kind) {
     case 'delivery':

@@ -158,6 +158,23 @@ export function boundAt(problem: PricedProblem, { price, bonus }: Prices): Bound
   return { bound, losses, blur: NEAR + ROUNDING * largest };
 }
 
+/** The options that lose no more than what is to spare; `losses` are of all groups in a row. */
+export function cheapOptions(
+  groups: readonly (readonly PricedOption[])[],
+  losses: Float64Array,
+  spare: number,
+): PricedOption[][] {
+  let at = 0;
+  return groups.map((group) => {
+    const cheap: PricedOption[] = [];
+    for (const option of group) {
+      if ((losses[at] ?? 0) <= spare) cheap.push(option);
+      at += 1;
+    }
+    return cheap;
+  });
+}
+
 interface Point {
   readonly value: number;
   /** A slope of the function there. */

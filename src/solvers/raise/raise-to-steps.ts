@@ -1,6 +1,12 @@
 import { assert } from '../../base/assert.ts';
 import { sum } from '../../base/sum.ts';
-import { boundAt, optionPrices, type PricedOption, type Prices } from './option-prices.ts';
+import {
+  boundAt,
+  cheapOptions,
+  optionPrices,
+  type PricedOption,
+  type Prices,
+} from './option-prices.ts';
 import { OptionTable } from './option-table.ts';
 import { waterLevel } from './water-level.ts';
 
@@ -337,23 +343,6 @@ function nearestGoals({ members, pool }: ToRaise): number {
     reached += 1;
   }
   return reached;
-}
-
-/** The options that lose no more than what is to spare; `losses` are of all groups in a row. */
-function cheapOptions(
-  groups: readonly (readonly PricedOption[])[],
-  losses: Float64Array,
-  spare: number,
-): PricedOption[][] {
-  let at = 0;
-  return groups.map((group) => {
-    const cheap: PricedOption[] = [];
-    for (const option of group) {
-      if ((losses[at] ?? 0) <= spare) cheap.push(option);
-      at += 1;
-    }
-    return cheap;
-  });
 }
 
 /** How many options a member has at the first look, on average. */

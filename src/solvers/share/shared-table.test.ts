@@ -112,7 +112,7 @@ describe('a share-out', () => {
     );
   });
 
-  it('goes one beyond where no cells rounded down or up have the totals of largest remainder', () => {
+  it('goes one beyond where no rounded cells have the totals of largest remainder', () => {
     // Due are 7.5, 2.5 and three times 3 1/3, so the totals are 8, 3, 3, 3 and 3. Exact shares of
     // the eight are 3 and 1 for the first two: of the twelve they would get 5 and 2 for their
     // totals, and the others get exactly 2 each: 13.

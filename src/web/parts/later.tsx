@@ -4,7 +4,8 @@ import { useEffect } from 'preact/hooks';
 
 /**
  * A part of a page in a chunk of its own, so that the page itself stays small. Its room
- * is kept until it is there; without a connection the page simply lacks it. `load` must stay the same.
+ * is kept until it is there; without a connection the page simply lacks it. `load` must stay the
+ * same.
  */
 export function Later(props: { readonly load: () => Promise<ComponentType> }) {
   const part = useSignal<ComponentType | undefined>(undefined);

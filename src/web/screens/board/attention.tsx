@@ -1,8 +1,10 @@
+import { useMemo } from 'preact/hooks';
 import { type AttentionItem, attention } from '../../../questions/attention.ts';
 import type { ClosingItem } from '../../../questions/closing/closing-item.ts';
 import { closingWords } from '../../../statements/closing-words.ts';
 import { useBook } from '../../book.ts';
 import { link } from '../../parts/link.tsx';
+import { useSettled } from '../../parts/use-settled.ts';
 import { say } from '../../say.ts';
 import { whyItem } from '../../why-address.ts';
 import { leftInShort } from '../closing/left-in-short.ts';
@@ -12,22 +14,25 @@ const SHOWN = 8;
 /** What needs attention, by day and by the money that hangs on it. */
 export function Attention() {
   const book = useBook();
-  const open = attention(book.ledger, book.workingDay());
+  const version = book.version.value;
+  const day = book.workingDay();
+  // The closing list adds the book up several times: the places are shown before it.
+  const asked = useSettled({ ledger: book.ledger, day }, `${version} ${day}`, 0);
+  const open = useMemo(() => asked && attention(asked.ledger, asked.day), [asked]);
   return (
     <section class="attention" aria-labelledby="attention-head">
       <h2 class="column-head" id="attention-head">
         {say.pieces`Needs attention ${link('/closing', say`whole closing list`)}`}
       </h2>
-      {open.length === 0 ? (
-        <p class="none">{say`✓ Nothing is open.`}</p>
-      ) : (
+      {open?.length === 0 && <p class="none">{say`✓ Nothing is open.`}</p>}
+      {open !== undefined && open.length > 0 && (
         <ul class="attention-items">
           {open.slice(0, SHOWN).map((each) => (
             <AttentionRow key={each.item.item} {...each} />
           ))}
         </ul>
       )}
-      {open.length > SHOWN && (
+      {open !== undefined && open.length > SHOWN && (
         <p class="roll-more">
           <a href="/closing">{say`${open.length - SHOWN} more`}</a>
         </p>

@@ -1,13 +1,17 @@
+import { useMemo } from 'preact/hooks';
 import { type ChangedBalance, changedBalances } from '../../../questions/changed-balances.ts';
 import type { BookRecord } from '../../../records/record.ts';
 import { accountName } from '../../../statements/account-name.ts';
 import { balanceFigure } from '../../../statements/place-words.ts';
 import { type Draft, useBook } from '../../book.ts';
+import { useSettled } from '../../parts/use-settled.ts';
 import { say } from '../../say.ts';
 import { Figure } from '../board/place-list.tsx';
 
 /** Accounts that follow from others and would only be noise beside a form. */
 const LEFT_OUT = new Set(['money:goods', 'stock:supplier', 'credit:issued']);
+
+const PAUSE_MS = 120;
 
 /** Balances before and after, as they would be with what is typed so far. */
 export function Effect(props: {
@@ -15,10 +19,17 @@ export function Effect(props: {
   readonly replaces: BookRecord | undefined;
 }) {
   const book = useBook();
-  const changed =
-    props.draft === undefined
-      ? []
-      : changedBalances(book.ledger.balances, book.supposing([props.draft]).balances);
+  const version = book.version.value;
+  // The whole book is added up with it: once the typing pauses, not at every key.
+  const key = JSON.stringify([props.draft ?? '', version]);
+  const settled = useSettled({ draft: props.draft }, key, PAUSE_MS);
+  const changed = useMemo(
+    () =>
+      settled?.draft === undefined
+        ? []
+        : changedBalances(book.ledger.balances, book.supposing([settled.draft]).balances),
+    [settled],
+  );
   const shown = changed.filter(({ ledger, account }) => !LEFT_OUT.has(`${ledger}:${account}`));
   return (
     <section class="effect" aria-label={say`Balances before and after`}>

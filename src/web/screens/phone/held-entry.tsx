@@ -1,6 +1,6 @@
 import { type Signal, useSignal } from '@preact/signals';
 import type { OutboxEntry } from '../../../journal/book-copy.ts';
-import { isMovement } from '../../../records/record.ts';
+import { type BookRecord, isMovement } from '../../../records/record.ts';
 import { recordSentence } from '../../../statements/record-sentence.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
@@ -34,12 +34,7 @@ export function HeldEntry({ entry }: { readonly entry: OutboxEntry }) {
   };
   return (
     <article class="held">
-      <ul>
-        {records.map((record) => (
-          <li key={record.id}>{recordSentence(record, book.ledger, say)}</li>
-        ))}
-      </ul>
-      <p class="held-why">{say.told(held?.message ?? '')}</p>
+      <Refused records={records} message={held?.message ?? ''} />
       {trouble.value !== '' && (
         <p class="error-text" role="alert">
           {trouble.value}
@@ -53,6 +48,20 @@ export function HeldEntry({ entry }: { readonly entry: OutboxEntry }) {
         <Button onClick={() => book.takeBack(number)}>{say`Take back`}</Button>
       </p>
     </article>
+  );
+}
+
+function Refused(props: { readonly records: readonly BookRecord[]; readonly message: string }) {
+  const { ledger } = useBook();
+  return (
+    <>
+      <ul>
+        {props.records.map((record) => (
+          <li key={record.id}>{recordSentence(record, ledger, say)}</li>
+        ))}
+      </ul>
+      <p class="held-why">{say.told(props.message)}</p>
+    </>
   );
 }
 

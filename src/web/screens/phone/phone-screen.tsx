@@ -20,15 +20,7 @@ export function PhoneScreen() {
     <Page title={say`On this phone`} lead={lead(waiting.length, held.length)}>
       {!book.keeps && <KeepsNothing />}
       <Sending waiting={waiting} />
-      {held.length > 0 && (
-        <section aria-labelledby="held">
-          <h2 id="held">{say`Not taken by the server`}</h2>
-          <p>{say`These do not count yet. Look at each: it stays here until you decide.`}</p>
-          {held.map((entry) => (
-            <HeldEntry key={entry.number} entry={entry} />
-          ))}
-        </section>
-      )}
+      {held.length > 0 && <NotTaken held={held} />}
       {aside.length > 0 && (
         <Notice tone="stop" title={say`The server has other records under the same numbers.`}>
           <p>{say`Both are kept. What is on this phone counts here. Tell the manager before
@@ -52,6 +44,18 @@ export function PhoneScreen() {
       </p>
       {book.keeps && madeUpOpen.value === undefined && <TakeOff />}
     </Page>
+  );
+}
+
+function NotTaken({ held }: { readonly held: readonly OutboxEntry[] }) {
+  return (
+    <section aria-labelledby="held">
+      <h2 id="held">{say`Not taken by the server`}</h2>
+      <p>{say`These do not count yet. Look at each: it stays here until you decide.`}</p>
+      {held.map((entry) => (
+        <HeldEntry key={entry.number} entry={entry} />
+      ))}
+    </section>
   );
 }
 

@@ -38,7 +38,7 @@ export async function takeOff(copies: CopyStore): Promise<void> {
   sessionStorage.clear();
 }
 
-/** Resolves when the database is gone: other windows of the app close theirs when they are asked. */
+/** Resolves when the database is gone: other windows of the app close theirs when asked. */
 function dropped(name: string): Promise<void> {
   return new Promise((resolve, reject) => {
     const dropping = indexedDB.deleteDatabase(name);

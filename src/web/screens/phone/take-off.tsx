@@ -1,4 +1,4 @@
-import { useSignal } from '@preact/signals';
+import { type Signal, useSignal } from '@preact/signals';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import { TextField } from '../../parts/field.tsx';
@@ -17,17 +17,15 @@ export function TakeOff() {
   const typed = useSignal('');
   const attempt = useSignal(0);
   const busy = useSignal(false);
-  const confirmed = typedWhole(typed.value);
   const take = async (event: SubmitEvent) => {
     event.preventDefault();
     busy.value = true;
     await book.refresh();
     const here = await onlyHere(book.copies);
-    const letGo = here === 0 || (here === lost.value && confirmed.ok && confirmed.value === here);
-    if (letGo) {
+    const confirmed = typedWhole(typed.value);
+    if (here === 0 || (here === lost.value && confirmed.ok && confirmed.value === here)) {
       await book.atRest();
-      await takeOff(book.copies);
-      return;
+      return takeOff(book.copies);
     }
     attempt.value = lost.value === undefined ? 0 : attempt.value + 1;
     lost.value = here;
@@ -41,34 +39,49 @@ export function TakeOff() {
   return (
     <section aria-labelledby="take-off">
       <h2 id="take-off">{say`Take the book off this phone`}</h2>
-      <p>
-        {say`For a phone that is given back or given on. The copy of every book and the app itself
-          go from this browser. The server keeps its book as it is.`}
-      </p>
+      <About />
       <form onSubmit={take} noValidate>
         <ErrorSummary errors={errors} attempt={attempt.value} />
-        {here > 0 && (
-          <>
-            <p class="phone-held" role="alert">
-              <span aria-hidden="true">▲</span>{' '}
-              {say.count(here)`Not taken off: # record is only on this phone. Send it first.|Not
-                taken off: # records are only on this phone. Send them first.`}
-            </p>
-            <TextField
-              label={say`How many records may be lost for good?`}
-              name="lost"
-              hint={say`Only where they cannot be sent any more. Write the number above.`}
-              inputMode="numeric"
-              value={typed.value}
-              onValue={(text) => (typed.value = text)}
-              error={errors[0]?.words}
-            />
-          </>
-        )}
+        {here > 0 && <MayBeLost here={here} typed={typed} error={errors[0]?.words} />}
         <Button kind={here > 0 ? 'stop' : 'plain'} submit disabled={busy.value}>
           {here > 0 ? say`Take it off, and lose them` : say`Take it off this phone`}
         </Button>
       </form>
     </section>
+  );
+}
+
+function About() {
+  return (
+    <p>
+      {say`For a phone that is given back or given on. The copy of every book and the app itself go
+        from this browser. The server keeps its book as it is.`}
+    </p>
+  );
+}
+
+function MayBeLost(props: {
+  readonly here: number;
+  readonly typed: Signal<string>;
+  readonly error: string | undefined;
+}) {
+  const { here, typed, error } = props;
+  return (
+    <>
+      <p class="phone-held" role="alert">
+        <span aria-hidden="true">▲</span>{' '}
+        {say.count(here)`Not taken off: # record is only on this phone. Send it first.|Not taken
+          off: # records are only on this phone. Send them first.`}
+      </p>
+      <TextField
+        label={say`How many records may be lost for good?`}
+        name="lost"
+        hint={say`Only where they cannot be sent any more. Write the number above.`}
+        inputMode="numeric"
+        value={typed.value}
+        onValue={(text) => (typed.value = text)}
+        error={error}
+      />
+    </>
   );
 }

@@ -9,7 +9,7 @@ import { type Draft, useBook } from '../../book.ts';
 import { ErrorSummary } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { PaperLinks } from '../../parts/paper-links.tsx';
-import { useSaving } from '../../parts/saving.ts';
+import { type Saving, useSaving } from '../../parts/saving.ts';
 import { type Column, Table } from '../../parts/table.tsx';
 
 interface Row extends HandOutPrize {
@@ -37,22 +37,8 @@ const TO_WHOM: Column<Row> = {
 
 /** Prizes to hand out weeks later, ticked here or on paper: first names and initials, in order. */
 export function HandOutScreen() {
-  const book = useBook();
-  const { ledger } = book;
+  const { ledger } = useBook();
   const saving = useSaving();
-  const ticked: Column<Row> = {
-    head: say`Handed out`,
-    cell: (row) => (
-      <input
-        type="checkbox"
-        class="hand-out-box"
-        aria-label={say`Handed out: ${row.prize}, ${row.name}`}
-        checked={row.handed !== undefined}
-        disabled={saving.busy || row.choiceMissing}
-        onChange={() => void saving.save(done([tick(ledger, row, book.workingDay())]))}
-      />
-    ),
-  };
   const list = handOutList(ledger, prizes(ledger).sellers);
   const rows = list.flatMap(({ seller, name, prizes: own }) =>
     own.map((prize) => ({ ...prize, seller, name })),
@@ -69,19 +55,37 @@ export function HandOutScreen() {
     >
       <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
       <p>
-        {say`Tick here, or print it and tick on paper. A leader hands prizes to an adult of the family; keep the
-          list with the season’s papers, and off notice boards.`}
+        {say`Tick here, or print it and tick on paper. A leader hands prizes to an adult of the
+          family; keep the list with the season’s papers, and off notice boards.`}
       </p>
       <Table
         caption={say`Prizes by seller`}
         hideCaption
         rows={sure}
         keyOf={(row) => `${row.seller} ${row.level}`}
-        columns={[NAME, PRIZE, ticked, TO_WHOM]}
+        columns={[NAME, PRIZE, ticked(saving), TO_WHOM]}
         none={say`No prize to hand out yet.`}
       />
       <ToDecide rows={rows.filter((row) => row.notReached)} />
     </Page>
+  );
+}
+
+function ticked(saving: Saving): Column<Row> {
+  return { head: say`Handed out`, cell: (row) => <Tick row={row} saving={saving} /> };
+}
+
+function Tick({ row, saving }: { readonly row: Row; readonly saving: Saving }) {
+  const book = useBook();
+  return (
+    <input
+      type="checkbox"
+      class="hand-out-box"
+      aria-label={say`Handed out: ${row.prize}, ${row.name}`}
+      checked={row.handed !== undefined}
+      disabled={saving.busy || row.choiceMissing}
+      onChange={() => void saving.save(done([tick(book.ledger, row, book.workingDay())]))}
+    />
   );
 }
 

@@ -1,7 +1,7 @@
 import { say } from '../../say.ts';
 import '../../styles/tasks.css';
 import './prizes.css';
-import { type PrizeOrderLine, prizes } from '../../../questions/prizes.ts';
+import { type PrizeOrderLine, type Prizes, prizes } from '../../../questions/prizes.ts';
 import { useBook } from '../../book.ts';
 import { Page } from '../../parts/page.tsx';
 import { PaperLinks } from '../../parts/paper-links.tsx';
@@ -16,30 +16,14 @@ const COLUMNS: readonly Column<PrizeOrderLine>[] = [
 
 /** What to order, by prize and choice, for confirmed credit alone. */
 export function PrizeOrderScreen() {
-  const { order, sellers, notShared } = prizes(useBook().ledger);
-  const missing = sellers.reduce((sum, seller) => sum + seller.missing.length, 0);
-  const unsure = sellers.filter(({ pending }) => pending.stallNotSettled > 0).length;
+  const answer = prizes(useBook().ledger);
+  const { order } = answer;
   const pieces = order.reduce((sum, line) => sum + line.pieces, 0);
-  const waiting = [
-    missing > 0 ? say.count(missing)`# choice missing|# choices missing` : '',
-    unsure > 0
-      ? say.count(unsure)`credit of # seller not confirmed|credit of # sellers not confirmed`
-      : '',
-    Object.keys(notShared).length > 0 ? say`a pool not yet shared` : '',
-  ].filter((words) => words !== '');
   return (
     <Page
       title={say`Prizes to order`}
       above={<a href="/prizes">{say`Prizes`}</a>}
-      lead={
-        waiting.length === 0 ? (
-          <StateMark mark="done" word={say`Nothing is waiting: this is the whole order.`} />
-        ) : (
-          <>
-            <StateMark mark="open" word={say`Not whole yet:`} /> {waiting.join(say`, `)}.
-          </>
-        )
-      }
+      lead={<Waiting {...answer} />}
       actions={<PaperLinks paper="prize-order" words={say`Order`} print />}
     >
       <Table
@@ -55,5 +39,26 @@ export function PrizeOrderScreen() {
         {say`Only confirmed credit is in it. Prizes that families do without are left out.`}
       </p>
     </Page>
+  );
+}
+
+/** What the order still waits for. */
+function Waiting({ sellers, notShared }: Prizes) {
+  const missing = sellers.reduce((sum, seller) => sum + seller.missing.length, 0);
+  const unsure = sellers.filter(({ pending }) => pending.stallNotSettled > 0).length;
+  const waiting = [
+    missing > 0 ? say.count(missing)`# choice missing|# choices missing` : '',
+    unsure > 0
+      ? say.count(unsure)`credit of # seller not confirmed|credit of # sellers not confirmed`
+      : '',
+    Object.keys(notShared).length > 0 ? say`a pool not yet shared` : '',
+  ].filter((words) => words !== '');
+  if (waiting.length === 0) {
+    return <StateMark mark="done" word={say`Nothing is waiting: this is the whole order.`} />;
+  }
+  return (
+    <>
+      <StateMark mark="open" word={say`Not whole yet:`} /> {waiting.join(say`, `)}.
+    </>
   );
 }

@@ -32,13 +32,20 @@ export function StepChoices(props: {
       {levels
         .filter(({ level }) => notReached.includes(level))
         .map((level) => (
-          <p class="not-reached" key={level.level}>
-            {say`${level.prize}: ${chosenAt(ledger, props.prizes.seller, level) ?? ''} was chosen,
-              and the credit is ${credited} of ${level.units}. If it is ordered it stays; a leader
-              decides.`}
-          </p>
+          <NotReached key={level.level} level={level} prizes={props.prizes} />
         ))}
     </>
+  );
+}
+
+function NotReached({ level, prizes }: Pick<StepProps, 'level' | 'prizes'>) {
+  const { ledger } = useBook();
+  return (
+    <p class="not-reached">
+      {say`${level.prize}: ${chosenAt(ledger, prizes.seller, level) ?? ''} was chosen, and the
+        credit is ${prizes.credited} of ${level.units}. If it is ordered it stays; a leader
+        decides.`}
+    </p>
   );
 }
 
