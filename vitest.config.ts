@@ -21,6 +21,8 @@ export default defineConfig({
           globalSetup: ['checks/browser/build-app.ts'],
           // One browser at a time: two would fight for two cores, and time out.
           fileParallelism: false,
+          // What is waited for comes at once on a quick machine; on a slow one it may take a while.
+          expect: { poll: { timeout: 20_000, interval: 100 } },
           ...patience,
         },
       },

@@ -54,7 +54,7 @@ export class Book {
   #ledger = Ledger.of([]);
   /** Every record the device has, also those that are held back. */
   readonly #here = new Map<string, BookRecord>();
-  /** The working day and what it was asked for: every screen asks, and it looks through the book. */
+  /** The working day and what it was asked for: every screen asks, and that reads the book. */
   #day = { asked: '', day: '' };
   /** Local arrival number up to which the copy was read. */
   #seen = 0;
