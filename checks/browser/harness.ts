@@ -156,7 +156,11 @@ function quietnessOf(page: Page): () => Promise<void> {
   return async () => {
     const end = performance.now() + QUIET_WITHIN_MS;
     // While the book opens the heading is the app's own name.
-    await page.locator('h1').filter({ hasNotText: /^Cratebook$/ }).first().waitFor();
+    await page
+      .locator('h1')
+      .filter({ hasNotText: /^Cratebook$/ })
+      .first()
+      .waitFor();
     while (asked.size > 0 || performance.now() - last < QUIET_MS) {
       if (performance.now() > end) throw new Error('the page does not come to rest');
       await page.waitForTimeout(QUIET_MS / 4);
