@@ -16,7 +16,7 @@ for (const language of languages.filter((one) => one !== englishLanguage)) {
   const path = `${HOME}/src/words/catalogues/${language.tag}.json`;
   const catalogue: Catalogue = JSON.parse(readFileSync(path, 'utf8'));
   const kept = process.argv.includes('--tidy') ? tidied(catalogue, used) : catalogue;
-  if (kept !== catalogue) writeFileSync(path, `${JSON.stringify(kept, null, 1)}\n`);
+  if (kept !== catalogue) writeFileSync(path, `${JSON.stringify(kept, null, 2)}\n`);
   const findings = catalogueFindings(language, kept, used);
   for (const finding of findings) process.stdout.write(`${finding}\n`);
   process.stdout.write(`${language.name}: ${findings.length} findings\n`);
