@@ -71,7 +71,9 @@ function Caution() {
   return (
     <p class="caution">
       {say`Local rules and the host’s rules go first.`}{' '}
-      {say`Two adults at all times: advice of NSPCC Learning. The rest is common practice.`}
+      {/* Two adults: NSPCC Learning, Recommended adult to child ratios. */}
+      {say`Two adults at all times is published advice, for small groups too. The rest is common
+        practice.`}
     </p>
   );
 }
