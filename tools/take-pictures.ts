@@ -1,4 +1,5 @@
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import {
   BOOK,
@@ -13,29 +14,117 @@ import {
 import { BOARD_PATHS, FORM_PATHS, recordPaths, TASK_PATHS } from '../checks/browser/screens.ts';
 import { makeSeason } from '../simulation/season-maker.ts';
 import { writeBook } from '../src/intake/write-book.ts';
+import { smallPng } from './small-png.ts';
 
 /**
- * Pictures of the app. Without a folder, the readme's two of the board; with one, every screen at a
- * phone's and a desk's width and as it prints, for a person to look through:
+ * Pictures of the app. Without a folder, docs: every screen at a desk's and a phone's width as a
+ * small picture with an index, and the readme's three; with one, every screen in full and as it
+ * prints, for a person to look through:
  *
  *     node tools/take-pictures.ts
  *     node tools/take-pictures.ts FOLDER [demo|large|empty] [WORD IN THE ADDRESS]
  */
-const [folder, book = 'demo', only = ''] = process.argv.slice(2);
-if (folder === undefined) await takeForReadme(join(import.meta.dirname, '..', 'docs'));
-else await takeAll(folder);
-await (await launchedBrowser()).close();
+/** The part of a long page that a picture in docs shows, in CSS pixels. */
+const SHOWN = { wide: 1100, phone: 1300 };
+const INDEX_HEAD = `# Every screen
 
+The made-up season, at 1280 and at 390 pixels; of a long page the upper part. Made by
+\`node tools/take-pictures.ts\`.
+
+| screen | at a desk | on a phone |
+| --- | --- | --- |
+`;
+/** Names in Chinese are drawn with the papers' own letters, as a bare machine has none. */
+const LETTERS = join(import.meta.dirname, '..', 'node_modules/@expo-google-fonts/noto-sans-sc');
+const UUID = /[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}/;
+const [folder, book = 'demo', only = ''] = process.argv.slice(2);
+const fonts = mkdtempSync(join(tmpdir(), 'cratebook-fonts-'));
+symlinkSync(join(LETTERS, '400Regular'), join(fonts, 'fonts'));
+process.env.XDG_DATA_HOME = fonts;
+if (folder === undefined) {
+  const docs = join(import.meta.dirname, '..', 'docs');
+  await takeForReadme(docs);
+  await takeForDocs(docs);
+} else await takeAll(folder);
+await (await launchedBrowser()).close();
+rmSync(fonts, { recursive: true, force: true });
+
+/** What the readme shows: where everything is, why it does not agree, and a stall in the hand. */
 async function takeForReadme(docs: string): Promise<void> {
-  for (const [name, viewport] of [
-    ['board', WIDE],
-    ['board-phone', PHONE],
-  ] as const) {
-    const app = await openApp({ book: 'demo', viewport });
-    await app.page.getByRole('heading', { name: 'Places' }).waitFor();
-    await app.page.screenshot({ path: join(docs, `${name}.png`) });
-    await app.close();
+  await takeOne(join(docs, 'board.png'), '/', WIDE, ({ page }) =>
+    page.locator('.attention-items').waitFor(),
+  );
+  await takeOne(join(docs, 'why.png'), '/', WIDE, async ({ page }) => {
+    await page.locator('.attention-items').getByRole('link', { name: 'Why?' }).first().click();
+    await page.locator('li.cause').first().waitFor();
+  });
+  await takeOne(
+    join(docs, 'sell-phone.png'),
+    '/stalls/garden-0327/sell',
+    PHONE,
+    async ({ page }) => {
+      for (const product of ['Wildflower honey', 'Wildflower honey', 'Mint tea']) {
+        await page.getByRole('button', { name: product }).first().click();
+      }
+      await page.evaluate(() => scrollTo(0, 0));
+    },
+  );
+}
+
+async function takeOne(
+  to: string,
+  path: string,
+  viewport: typeof WIDE | typeof PHONE,
+  prepare: (app: OpenedApp) => Promise<void>,
+): Promise<void> {
+  const app = await openApp({ book: 'demo', viewport, path });
+  await prepare(app);
+  await app.page.screenshot({ path: to, animations: 'disabled' });
+  await app.close();
+}
+
+async function takeForDocs(docs: string): Promise<void> {
+  const into = join(docs, 'screens');
+  rmSync(into, { recursive: true, force: true });
+  mkdirSync(into, { recursive: true });
+  const app = await openApp({ book: 'demo', viewport: WIDE });
+  const rows: string[] = [];
+  for (const path of [...BOARD_PATHS, ...TASK_PATHS, ...FORM_PATHS, ...(await recordPaths(app))]) {
+    await app.goto(path);
+    await app.page.locator('main h1').waitFor();
+    const title = (await app.page.locator('main h1').textContent()) ?? '';
+    const name = fileName(path);
+    for (const [suffix, viewport] of [
+      ['wide', WIDE],
+      ['phone', PHONE],
+    ] as const) {
+      await app.page.setViewportSize({ ...viewport, height: SHOWN[suffix] });
+      const picture = await app.page.screenshot({ animations: 'disabled' });
+      writeFileSync(join(into, `${name}-${suffix}.png`), smallPng(picture));
+    }
+    await app.page.setViewportSize(WIDE);
+    const image = (suffix: string, width: number) =>
+      `<a href="screens/${name}-${suffix}.png"><img src="screens/${name}-${suffix}.png" ` +
+      `width="${width}" alt="${title}, ${suffix}"></a>`;
+    rows.push(
+      `| ${title}<br>\`${addressOf(path)}\` | ${image('wide', 380)} | ${image('phone', 130)} |`,
+    );
   }
+  await app.close();
+  writeFileSync(join(docs, 'screens.md'), `${INDEX_HEAD}${rows.join('\n')}\n`);
+}
+
+function fileName(path: string): string {
+  const parts = path
+    .slice(1)
+    .replace(UUID, 'ID')
+    .replace(/[^\w-]+/g, '_');
+  const kind = UUID.exec(path)?.[0].slice(-4) ?? '';
+  return `${parts || 'board'}${kind && `-${kind}`}`;
+}
+
+function addressOf(path: string): string {
+  return path.replace(UUID, 'ID');
 }
 
 async function takeAll(into: string): Promise<void> {

@@ -49,6 +49,7 @@ export const TASK_PATHS = [
   '/why?about=stockroom',
   '/why?about=seller:reka',
   '/why?about=bank&bank=333',
+  '/phone',
 ] as const;
 
 /** The board, its places, the accounts behind its figures, and how records are found. */
