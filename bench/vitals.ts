@@ -13,14 +13,13 @@ import { longestTasks, type Tasks } from './page-tasks.ts';
 import { slowDown } from './slow-page.ts';
 
 /**
- * How the app feels on a slow phone and a slow line: `node bench/vitals.ts [demo|large] [RUNS]`. A
- * processor four times slower and 1.6 Mbit/s with a round trip of 150 ms, by the browser's own
+ * How the app feels on a slow phone and a slow line: `node bench/vitals.ts [demo|large] [RUNS] [SLOWER]`.
+ * A processor four times slower and 1.6 Mbit/s with a round trip of 150 ms, by the browser's own
  * brakes. Told are the largest paint of a first visit and of a later start, how far the page jumps,
  * the slowest of real interactions (a form opened, typed into, saved; a list filtered) and the
  * longest tasks while a season is scrolled and filtered. What counts and how it is measured:
  * web.dev/articles/vitals (LCP, INP, CLS), W3C Long Tasks.
  */
-const SLOWER = 4;
 const GOALS = { lcpMs: 2000, inpMs: 100, cls: 0.02, taskMs: 50 };
 const LARGE = { families: 45, products: 12, days: 63, changesPercent: 5 };
 const SIZE = 5000;
@@ -30,12 +29,14 @@ const SCROLLED = [
   ['all records', '/find', 'Find'],
   ['families', '/families', 'Families'],
 ] as const;
-const [only, runs = '3'] = process.argv.slice(2);
+const [only, runs = '3', slower = '4'] = process.argv.slice(2);
 const seasons: readonly (readonly [string, () => BookRecord[]])[] = [
   ['demo', demoSeason],
   ['large', () => makeSeason(1, { ...LARGE, actsADay: (SIZE / LARGE.days) * 1.2 }).slice(0, SIZE)],
 ];
-say(`${availableParallelism()} cores, load ${loadavg()[0]?.toFixed(1)} before`);
+say(
+  `${availableParallelism()} cores, ${slower} times slower, load ${loadavg()[0]?.toFixed(1)} before`,
+);
 for (const [name, records] of seasons) {
   if (only === undefined || only === name) await measure(name, records());
 }
@@ -120,7 +121,7 @@ async function oneRun(records: readonly BookRecord[]): Promise<Vitals> {
     return await visits(async () => {
       const page = await context.newPage();
       await watch(page);
-      await slowDown(page, SLOWER);
+      await slowDown(page, Number(slower));
       return page;
     }, origin);
   } finally {
