@@ -13,12 +13,13 @@ import { longestTasks, type Tasks } from './page-tasks.ts';
 import { slowDown } from './slow-page.ts';
 
 /**
- * How the app feels on a slow phone and a slow line: `node bench/vitals.ts [demo|large] [RUNS] [SLOWER]`.
- * A processor four times slower and 1.6 Mbit/s with a round trip of 150 ms, by the browser's own
- * brakes. Told are the largest paint of a first visit and of a later start, how far the page jumps,
- * the slowest of real interactions (a form opened, typed into, saved; a list filtered) and the
- * longest tasks while a season is scrolled and filtered. What counts and how it is measured:
- * web.dev/articles/vitals (LCP, INP, CLS), W3C Long Tasks.
+ * How the app feels on a slow phone and a slow line:
+ * `node bench/vitals.ts [demo|large] [RUNS] [SLOWER]`. A processor four times slower and 1.6 Mbit/s
+ * with a round trip of 150 ms, by the browser's own brakes. Told are the largest paint of a first
+ * visit and of a later start, how far the page jumps, the slowest of real interactions (a form
+ * opened, typed into, saved; a list filtered) and the longest tasks while a season is scrolled and
+ * filtered. What counts and how it is measured: web.dev/articles/vitals (LCP, INP, CLS), W3C Long
+ * Tasks.
  */
 const GOALS = { lcpMs: 2000, inpMs: 100, cls: 0.02, taskMs: 50 };
 const LARGE = { families: 45, products: 12, days: 63, changesPercent: 5 };
