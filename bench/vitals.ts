@@ -35,9 +35,8 @@ const seasons: readonly (readonly [string, () => BookRecord[]])[] = [
   ['demo', demoSeason],
   ['large', () => makeSeason(1, { ...LARGE, actsADay: (SIZE / LARGE.days) * 1.2 }).slice(0, SIZE)],
 ];
-say(
-  `${availableParallelism()} cores, ${slower} times slower, load ${loadavg()[0]?.toFixed(1)} before`,
-);
+say(`${availableParallelism()} cores, ${slower} times slower`);
+say(`load ${loadavg()[0]?.toFixed(1)} before`);
 for (const [name, records] of seasons) {
   if (only === undefined || only === name) await measure(name, records());
 }
