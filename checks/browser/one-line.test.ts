@@ -39,7 +39,7 @@ describe('one line, by keyboard', () => {
     expect(await options().getAttribute('aria-selected')).toBe('true');
     expect(await line().getAttribute('aria-expanded')).toBe('true');
     const effect = page.getByRole('region', { name: 'Balances before and after' });
-    expect(await effect.textContent()).toContain('$25.50 still to pay');
+    await expect.poll(() => effect.textContent()).toContain('$25.50 still to pay');
     await expect
       .poll(() => page.getByRole('status').allTextContents())
       .toContainEqual(expect.stringContaining('Payment from Ada M.: $25.50 in cash'));
