@@ -140,6 +140,7 @@ export async function serverFees(page: Page): Promise<number[]> {
 /** Records a bank fee by the form, as a person does; resolves when the form says it is saved. */
 export async function saveFee(page: Page, amount: string): Promise<void> {
   await page.goto(new URL('/add/bank-fee', page.url()).href);
+  await page.getByRole('heading', { level: 1, name: 'Bank fee' }).waitFor();
   await page.getByLabel('Amount').fill(amount);
   await page.getByRole('button', { name: 'Save' }).click();
   await page.getByRole('status').getByText(`Bank fee: $${amount}`).waitFor();
