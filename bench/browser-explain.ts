@@ -1,6 +1,5 @@
 import { availableParallelism, loadavg } from 'node:os';
 import { isDeepStrictEqual } from 'node:util';
-import { build } from 'vite';
 import { launchedBrowser } from '../checks/browser/harness.ts';
 import { observationOf } from '../simulation/mistakes/observe.ts';
 import { plants } from '../simulation/mistakes/plant.ts';
@@ -9,6 +8,7 @@ import { seeded } from '../src/base/seeded.ts';
 import { Ledger } from '../src/ledger/ledger.ts';
 import type { BookRecord } from '../src/records/record.ts';
 import { type ExplainCase, type ExplainTime, timeExplain } from './browser-explain-page.ts';
+import { bundledPage } from './bundled-page.ts';
 
 /**
  * How much longer the browser takes to explain than Node: a season of 5,000 records, one mistake,
@@ -25,7 +25,7 @@ const [asked = '5000'] = process.argv.slice(2);
 const cases = casesOf(trueSeason(1, Math.max(1, Math.round(Number(asked) / RECORDS_OF_ONE))));
 const browser = await launchedBrowser();
 const page = await browser.newPage();
-await page.addScriptTag({ content: await bundled() });
+await page.addScriptTag({ content: await bundledPage('browser-explain-page.ts', 'explainBench') });
 const there = await page.evaluate(
   ({ cases, runs }) => globalThis.explainBench.timeExplain(cases, runs),
   { cases, runs: RUNS },
@@ -69,27 +69,6 @@ function ratioOf(node: ExplainTime, browser: ExplainTime | undefined): number {
     `${node.name.padEnd(24)} Node ${a} ms, browser ${b} ms (first ${first}), ${ratio.toFixed(2)}`,
   );
   return ratio;
-}
-
-/** The page's code as one script, by the app's own builder and for the app's own browsers. */
-async function bundled(): Promise<string> {
-  const made = await build({
-    configFile: false,
-    logLevel: 'warn',
-    build: {
-      write: false,
-      target: 'es2022',
-      lib: {
-        entry: new URL('browser-explain-page.ts', import.meta.url).pathname,
-        formats: ['iife'],
-        name: 'explainBench',
-      },
-    },
-  });
-  const [first] = Array.isArray(made) ? made : [made];
-  const chunk = first !== undefined && 'output' in first ? first.output[0] : undefined;
-  if (chunk?.type !== 'chunk') throw new Error('The builder gave no script.');
-  return chunk.code;
 }
 
 function say(line: string): void {

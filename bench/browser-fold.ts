@@ -1,10 +1,10 @@
 import { availableParallelism, loadavg } from 'node:os';
 import { isDeepStrictEqual } from 'node:util';
-import { build } from 'vite';
 import { launchedBrowser } from '../checks/browser/harness.ts';
 import { makeSeason } from '../simulation/season-maker.ts';
 import { Ledger } from '../src/ledger/ledger.ts';
 import type { timeFolds } from './browser-fold-page.ts';
+import { bundledPage } from './bundled-page.ts';
 import { median } from './median.ts';
 
 /**
@@ -25,7 +25,7 @@ const lines = records.map((record) => JSON.stringify(record));
 
 const browser = await launchedBrowser();
 const page = await browser.newPage();
-await page.addScriptTag({ content: await bundled() });
+await page.addScriptTag({ content: await bundledPage('browser-fold-page.ts', 'bench') });
 const { parse, fold, accounts } = await page.evaluate(
   ({ lines, runs }) => globalThis.bench.timeFolds(lines, runs),
   { lines, runs: RUNS },
@@ -43,27 +43,6 @@ say(`fold to balances   ${told(fold, foldMs)}`);
 say(`${(foldMs / parseMs).toFixed(2)} times JSON.parse alone`);
 say(`goal ${GOAL_MS} ms: ${foldMs <= GOAL_MS ? 'met' : 'missed'}`);
 if (foldMs > GOAL_MS) process.exitCode = 1;
-
-/** The page's code as one script, by the app's own builder and for the app's own browsers. */
-async function bundled(): Promise<string> {
-  const made = await build({
-    configFile: false,
-    logLevel: 'warn',
-    build: {
-      write: false,
-      target: 'es2022',
-      lib: {
-        entry: new URL('browser-fold-page.ts', import.meta.url).pathname,
-        formats: ['iife'],
-        name: 'bench',
-      },
-    },
-  });
-  const [first] = Array.isArray(made) ? made : [made];
-  const chunk = first !== undefined && 'output' in first ? first.output[0] : undefined;
-  if (chunk?.type !== 'chunk') throw new Error('The builder gave no script.');
-  return chunk.code;
-}
 
 /** On a busy machine the fastest run says more than the median. */
 function told(times: readonly number[], middle: number): string {

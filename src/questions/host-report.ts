@@ -1,4 +1,4 @@
-import { daysBetween } from '../base/day.ts';
+import { secondsBetween } from '../base/local-time.ts';
 import { byText } from '../base/order.ts';
 import type { Ledger } from '../ledger/ledger.ts';
 import { soldAtStall } from '../ledger/posting.ts';
@@ -86,13 +86,6 @@ function stallOf(
       value += worth;
     }
   }
-  const minutes = Math.max(0, minutesBetween(starts, ends));
+  const minutes = Math.max(0, secondsBetween(starts, ends) / 60);
   return { stall, starts, ends, minutes, settled: closes.length > 0, units, value };
-}
-
-/** @param starts @param ends local `YYYY-MM-DDTHH:MM` */
-function minutesBetween(starts: string, ends: string): number {
-  const clock = (time: string) => Number(time.slice(11, 13)) * 60 + Number(time.slice(14, 16));
-  const days = daysBetween(starts.slice(0, 10), ends.slice(0, 10));
-  return days * 1440 + clock(ends) - clock(starts);
 }

@@ -1,4 +1,4 @@
-import { daysBetween } from '../../base/day.ts';
+import { onDayOf, secondsBetween } from '../../base/local-time.ts';
 import type { RecordOf } from '../../records/record.ts';
 
 /**
@@ -8,16 +8,9 @@ import type { RecordOf } from '../../records/record.ts';
 export function minutesWorked(stall: RecordOf<'stall'>): ReadonlyMap<string, number> {
   const minutes = new Map<string, number>();
   for (const { seller, from, to } of stall.shifts) {
-    const worked = Math.max(0, minuteOf(stall, to) - minuteOf(stall, from));
+    const seconds = secondsBetween(onDayOf(stall.starts, from), onDayOf(stall.starts, to));
+    const worked = Math.max(0, seconds / 60);
     minutes.set(seller, (minutes.get(seller) ?? 0) + worked);
   }
   return minutes;
-}
-
-/** Minutes from the start of the stall's first day. */
-function minuteOf(stall: RecordOf<'stall'>, time: string): number {
-  const firstDay = stall.starts.slice(0, 10);
-  const day = time.length > 5 ? time.slice(0, 10) : firstDay;
-  const [hours = 0, minutes = 0] = time.slice(-5).split(':').map(Number);
-  return daysBetween(firstDay, day) * 1440 + hours * 60 + minutes;
 }

@@ -1,6 +1,7 @@
+import { secondsBetween } from '../../base/local-time.ts';
+import { sum } from '../../base/sum.ts';
 import type { Lines } from '../../records/fields.ts';
 import type { StallEntry } from '../../records/stall-entry.ts';
-import { secondsBetween } from './local-time.ts';
 import { addedLines, phoneOf } from './stall-sheet.ts';
 
 /** After so long without a tap, the next one is another buyer's: nobody waits that long. */
@@ -42,7 +43,7 @@ export function currentBuyer(entries: readonly StallEntry[], phone: string): Buy
   const lines = addedLines(sales);
   return {
     lines,
-    units: Object.values(lines).reduce((sum, units) => sum + units, 0),
+    units: sum(Object.values(lines)),
     paid,
     last,
   };

@@ -1,5 +1,6 @@
+import { secondsBetween } from '../../base/local-time.ts';
+import { sum } from '../../base/sum.ts';
 import type { StallEntry } from '../../records/stall-entry.ts';
-import { secondsBetween } from './local-time.ts';
 import type { StallSheet } from './stall-sheet.ts';
 
 export interface HourSold {
@@ -43,7 +44,7 @@ export function hourlyPace(sheet: StallSheet, now: string): HourlyPace {
 function hoursOf(sales: readonly StallEntry[]): HourSold[] {
   const byHour = new Map<string, number>();
   for (const { at, lines = {} } of sales) {
-    const units = Object.values(lines).reduce((sum, each) => sum + each, 0);
+    const units = sum(Object.values(lines));
     byHour.set(at.slice(0, 13), (byHour.get(at.slice(0, 13)) ?? 0) + units);
   }
   const [first, last] = [sales[0]?.at.slice(0, 13), sales.at(-1)?.at.slice(0, 13)];

@@ -1,3 +1,4 @@
+import { sum } from '../../base/sum.ts';
 import type { RecordOf } from '../../records/record.ts';
 import { unitsOf } from '../../records/units-of.ts';
 import { tallied } from '../denominations.ts';
@@ -22,7 +23,7 @@ export function sheetSettlement(
   if (opening.toChoose || closing.toChoose) return 'choose-first';
   const inPieces = [...closing.entries, ...drops].every(({ cents }) => cents === undefined);
   const last = (part: 'cards' | 'cheques' | 'paidout') =>
-    closing.entries.reduce((sum, entry) => sum + (entry[part] ?? 0), 0);
+    sum(closing.entries.map((entry) => entry[part] ?? 0));
   return {
     stall,
     date,

@@ -1,3 +1,4 @@
+import { onDayOf } from '../../base/local-time.ts';
 import type { RecordOf } from '../../records/record.ts';
 
 interface Gap {
@@ -24,7 +25,7 @@ export interface ShiftCover {
 export function shiftCover(stall: RecordOf<'stall'>): ShiftCover {
   const { starts, ends } = stall;
   const shifts = stall.shifts.flatMap(({ seller, from, to }) => {
-    const [begin, end] = [later(onDay(from, starts), starts), earlier(onDay(to, starts), ends)];
+    const [begin, end] = [later(onDayOf(starts, from), starts), earlier(onDayOf(starts, to), ends)];
     return begin < end ? [{ seller, begin, end }] : [];
   });
   const edges = new Set([starts, ends, ...shifts.flatMap(({ begin, end }) => [begin, end])]);
@@ -50,10 +51,6 @@ export function shiftCover(stall: RecordOf<'stall'>): ShiftCover {
 }
 
 /** Local times compare as text. */
-function onDay(time: string, starts: string): string {
-  return time.includes('T') ? time : `${starts.slice(0, 10)}T${time}`;
-}
-
 function later(one: string, other: string): string {
   return one > other ? one : other;
 }

@@ -1,5 +1,6 @@
 import { canonicalText } from '../../base/canonical-text.ts';
 import { byText } from '../../base/order.ts';
+import { sum } from '../../base/sum.ts';
 import type { Lines } from '../../records/fields.ts';
 import type { StallEntry } from '../../records/stall-entry.ts';
 import { unitsOf } from '../../records/units-of.ts';
@@ -63,10 +64,10 @@ export function stallSheet(written: readonly StallEntry[]): StallSheet {
     closing: countOf(of('count'), of('both')),
     brought,
     drops,
-    dropped: drops.reduce((sum, drop) => sum + cashOf(drop), 0),
+    dropped: sum(drops.map(cashOf)),
     out,
     sold,
-    soldUnits: Object.values(sold).reduce((sum, units) => sum + units, 0),
+    soldUnits: sum(Object.values(sold)),
     left: leftOf(out, sold),
     phones: [...new Set(entries.map(phoneOf))].sort(byText),
   };
@@ -110,17 +111,17 @@ function countOf(counts: readonly StallEntry[], both: readonly StallEntry[]): St
     lines: addedLines(used),
     damaged: addedLines(used.map(({ damaged }) => ({ lines: damaged }))),
     pieces: addedLines(used.map(({ pieces }) => ({ lines: pieces }))),
-    cash: used.reduce((sum, entry) => sum + cashOf(entry), 0),
+    cash: sum(used.map(cashOf)),
   };
 }
 
 /** Several lines added up, key by key; a 0 that was written stays. */
 export function addedLines(all: readonly { readonly lines?: Lines | undefined }[]): Lines {
-  const sum: Record<string, number> = {};
+  const added: Record<string, number> = {};
   for (const { lines = {} } of all) {
-    for (const key in lines) sum[key] = (sum[key] ?? 0) + unitsOf(lines, key);
+    for (const key in lines) added[key] = unitsOf(added, key) + unitsOf(lines, key);
   }
-  return sum;
+  return added;
 }
 
 function leftOf(out: Lines, sold: Lines): Lines {

@@ -1,3 +1,4 @@
+import { sum } from '../../../base/sum.ts';
 import type { CopyStore } from '../../../journal/book-copy.ts';
 import { everyStallLine, STALL_STORE } from '../../../storage/indexeddb/stall-log.ts';
 import { isTakenOff } from '../../taken-off.ts';
@@ -14,7 +15,7 @@ export async function onlyHere(copies: CopyStore): Promise<number> {
   for (const book of await copies.books()) {
     const copy = await copies.openCopy(book);
     const { outbox } = await copy.state();
-    records += outbox.reduce((sum, { ids }) => sum + ids.length, 0);
+    records += sum(outbox.map(({ ids }) => ids.length));
     for (const { record } of await copy.journal.readSince(0)) {
       if (record.kind !== 'count') continue;
       for (const { id } of record.sheet?.entries ?? []) handedIn.add(id);

@@ -1,8 +1,9 @@
+import { sum } from '../../../base/sum.ts';
 import '../../styles/tasks.css';
 import './stall.css';
 import './sell.css';
 import { useState } from 'preact/hooks';
-import { addedLines, cashOf, phoneOf } from '../../../questions/stall/stall-sheet.ts';
+import { cashOf, phoneOf } from '../../../questions/stall/stall-sheet.ts';
 import type { RecordOf } from '../../../records/record.ts';
 import type { StallEntry } from '../../../records/stall-entry.ts';
 import { hostName } from '../../../statements/account-name.ts';
@@ -130,7 +131,7 @@ function SheetLines({ open }: { readonly open: OpenSheet }) {
 
 function EntryUnits({ entry }: { readonly entry: StallEntry }) {
   if (entry.lines === undefined) return null;
-  const units = Object.values(addedLines([entry])).reduce((sum, each) => sum + each, 0);
+  const units = sum(Object.values(entry.lines));
   return <Units units={units} plain />;
 }
 
