@@ -29,6 +29,10 @@ it.each([
   ],
   ['a header: {"book":"x/1"}', 'un encabezado: {"book":"x/1"}'],
   ['one JSON object on the line, from { to }', 'un objeto JSON en la línea, de { a }'],
+  [
+    'The book has no seller constructor; add it first.',
+    'El libro no tiene vendedor constructor; agrégalo.',
+  ],
   ['Something that nobody knows', 'Something that nobody knows'],
   ['', ''],
 ])('%j is told as %j', (english, spanish) => {

@@ -6,7 +6,8 @@
 export function toldIn(templates: Readonly<Record<string, string>>): (english: string) => string {
   let patterns: readonly (readonly [RegExp, string])[] | undefined;
   const tell = (english: string): string => {
-    const exact = templates[english];
+    // What stood in a place can be an id of the group's own, like `constructor`.
+    const exact = Object.hasOwn(templates, english) ? templates[english] : undefined;
     if (exact !== undefined) return exact;
     patterns ??= Object.entries(templates).filter(hasPlaces).sort(byFixedText).map(asPattern);
     for (const [pattern, translated] of patterns) {

@@ -41,6 +41,12 @@ describe('the sheet of a stall', () => {
     expect(sheet.drops).toHaveLength(2);
   });
 
+  it('adds up a product whose id every object already has', () => {
+    const on = pen('K7M');
+    const sales = [1, 2].map((units) => on.write('sold', { lines: { constructor: units } }));
+    expect(stallSheet(sales).soldUnits).toBe(3);
+  });
+
   it('is the same from lines that came twice, in any order', () => {
     const mixed = [...second, ...first, ...second].reverse();
     expect(stallSheet(mixed)).toEqual(stallSheet([...first, ...second]));
