@@ -1,6 +1,6 @@
 /**
- * Local times as text (`YYYY-MM-DDTHH:MM`, or with seconds): of the place where a stall stands. They
- * are never turned into an instant, so a change of the clocks between two of them is not known.
+ * Local times as text (`YYYY-MM-DDTHH:MM`, or with seconds), of the place where a stall stands.
+ * They are never turned into an instant, so a change of the clocks between two is not known.
  */
 
 /** Seconds from one local time to another; negative when the second is earlier. */

@@ -1,5 +1,5 @@
-import { type Catalogue, emptyCatalogue } from '../words/catalogue.ts';
-import { type Language, languageFor } from '../words/language.ts';
+import type { Catalogue } from '../words/catalogue.ts';
+import { englishLanguage, type Language, languageFor } from '../words/language.ts';
 import { type Say, sayIn } from '../words/say.ts';
 
 /**
@@ -23,9 +23,9 @@ export function chooseLanguage(tag: string): void {
 /** English where the words cannot be fetched: a screen in another language is better than none. */
 async function sayIt(language: Language): Promise<Say> {
   const address = ADDRESSES[language.tag];
-  if (address === undefined) return sayIn(language, emptyCatalogue);
+  if (address === undefined) return sayIn(language);
   const catalogue = await fetched(address);
-  return catalogue === undefined ? sayIn(languageFor('en')) : sayIn(language, catalogue);
+  return catalogue === undefined ? sayIn(englishLanguage) : sayIn(language, catalogue);
 }
 
 async function fetched(address: URL): Promise<Catalogue | undefined> {

@@ -20,5 +20,3 @@ export interface Forms {
   readonly many?: string;
   readonly other: string;
 }
-
-export const emptyCatalogue: Catalogue = { said: {}, told: {} };

@@ -1,4 +1,4 @@
-import { type Catalogue, type Entry, emptyCatalogue } from './catalogue.ts';
+import type { Catalogue, Entry } from './catalogue.ts';
 import { type Customs, customsOf } from './customs.ts';
 import type { Language } from './language.ts';
 import { toldIn } from './told.ts';
@@ -28,7 +28,10 @@ export interface Say extends Customs {
 export type SayPart = string | number;
 export type SayTag = (words: TemplateStringsArray, ...parts: readonly SayPart[]) => string;
 
-export function sayIn(language: Language, catalogue: Catalogue = emptyCatalogue): Say {
+/** English stands in the code. */
+const NO_WORDS: Catalogue = { said: {}, told: {} };
+
+export function sayIn(language: Language, catalogue: Catalogue = NO_WORDS): Say {
   const customs = customsOf(language);
   const plain = (part: SayPart): string => (typeof part === 'number' ? customs.units(part) : part);
   const fill = (text: string, parts: readonly SayPart[], number?: string): string =>

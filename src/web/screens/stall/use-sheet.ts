@@ -90,7 +90,11 @@ function useKeptLines(log: StallLog, signs: string) {
   const [here, setHere] = useState<readonly StallEntry[] | undefined>(undefined);
   const [kept, setKept] = useState({ notKept: 0, isFull: false });
   useEffect(() => {
-    const read = () => void log.read().then((lines) => setHere((now = []) => [...lines, ...now]));
+    const read = () =>
+      void log.read().then((lines) => {
+        const known = new Set(lines.map(({ id }) => id));
+        setHere((now = []) => [...lines, ...now.filter(({ id }) => !known.has(id))]);
+      });
     read();
     // Another window of this phone may have written meanwhile.
     const again = () => document.visibilityState === 'visible' && read();
