@@ -1,5 +1,6 @@
 import { Ledger } from '../../ledger/ledger.ts';
 import type { BookRecord } from '../../records/record.ts';
+import { followsFromOthers } from '../follows-from-others.ts';
 import { type AmountApart, amountsApart, seenAgainstBook } from './amounts-apart.ts';
 import type { Look } from './decide.ts';
 import { recordsOfEdits } from './edits.ts';
@@ -33,7 +34,7 @@ export function explainSeen(ledger: Ledger, seen: readonly Seen[], day: string):
   const causes = explanations.map((explanation): Cause => {
     const records = recordsOfEdits(explanation.edits, ledger, () => UNWRITTEN);
     const after = written(ledger, explanation).asOf(day);
-    const apart = amountsApart(before, after).filter((each) => !follows(each));
+    const apart = amountsApart(before, after).filter((each) => !followsFromOthers(each));
     return { explanation, records, apart };
   });
   const apart = seenAgainstBook(observed, before);
@@ -53,11 +54,4 @@ function written(ledger: Ledger, { edits }: Explanation): Ledger {
   };
   for (const record of recordsOfEdits(edits, ledger, stamp)) copy.add(record);
   return copy;
-}
-
-/** Accounts that follow from others and would only be noise. */
-const FOLLOWING: ReadonlySet<string> = new Set(['money:goods', 'stock:supplier', 'credit:issued']);
-
-function follows({ ledger, account }: AmountApart): boolean {
-  return FOLLOWING.has(`${ledger}:${account}`);
 }

@@ -1,6 +1,7 @@
 import { Ledger } from '../../ledger/ledger.ts';
 import { type ChangedBalance, changedBalances } from '../../questions/changed-balances.ts';
 import { type CountDifference, countDifference } from '../../questions/count-difference.ts';
+import { followsFromOthers } from '../../questions/follows-from-others.ts';
 import type { BookRecord } from '../../records/record.ts';
 import { madeUpRecord, madeUpRecords } from './made-up-records.ts';
 import type { Topic } from './topics.ts';
@@ -16,7 +17,6 @@ export interface ExampleFigures {
   readonly counted?: CountDifference;
 }
 
-const LEFT_OUT = new Set(['money:goods', 'stock:supplier', 'credit:issued', 'stock:stall-sold']);
 const LATER = 500;
 
 export function exampleFigures({ example }: Topic): ExampleFigures {
@@ -25,7 +25,7 @@ export function exampleFigures({ example }: Topic): ExampleFigures {
   const before = Ledger.of(records);
   const ledger = Ledger.of([...records, record]);
   const changed = changedBalances(before.balances, ledger.balances).filter(
-    (change) => !LEFT_OUT.has(`${change.ledger}:${change.account}`),
+    (change) => !followsFromOthers(change) && change.account !== 'stall-sold',
   );
   if (record.kind !== 'count') return { record, ledger, changed };
   return { record, ledger, changed, counted: countDifference(ledger, record) };

@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { type ChangedBalance, changedBalances } from '../../../questions/changed-balances.ts';
+import { followsFromOthers } from '../../../questions/follows-from-others.ts';
 import type { BookRecord } from '../../../records/record.ts';
 import { accountName } from '../../../statements/account-name.ts';
 import { balanceFigure } from '../../../statements/place-words.ts';
@@ -7,9 +8,6 @@ import { type Draft, useBook } from '../../book.ts';
 import { useSettled } from '../../parts/use-settled.ts';
 import { say } from '../../say.ts';
 import { Figure } from '../board/place-list.tsx';
-
-/** Accounts that follow from others and would only be noise beside a form. */
-const LEFT_OUT = new Set(['money:goods', 'stock:supplier', 'credit:issued']);
 
 const PAUSE_MS = 120;
 
@@ -30,7 +28,7 @@ export function Effect(props: {
         : changedBalances(book.ledger.balances, book.supposing([settled.draft]).balances),
     [settled],
   );
-  const shown = changed.filter(({ ledger, account }) => !LEFT_OUT.has(`${ledger}:${account}`));
+  const shown = changed.filter((change) => !followsFromOthers(change));
   return (
     <section class="effect" aria-label={say`Balances before and after`}>
       <h2 class="column-head">{say`Before and after`}</h2>
