@@ -80,7 +80,6 @@ export function RecordForm(props: {
       </fieldset>
       {!readOnly && (
         <div class="record-effect">
-          <Effect draft={draft || undefined} replaces={earlier} />
           {care && <p class="care">{care}</p>}
           <div class="form-end">
             <Button kind="main" submit disabled={busy.value}>
@@ -90,6 +89,8 @@ export function RecordForm(props: {
               <a href={`/records/${earlier.id}`}>{say`Leave it as it was`}</a>
             )}
           </div>
+          {/* Below the button: it comes a moment after the typing and must not move it. */}
+          <Effect draft={draft || undefined} replaces={earlier} />
         </div>
       )}
     </form>
