@@ -23,6 +23,7 @@ export const TASK_PATHS = [
   '/set-up/season',
   '/set-up/banking',
   '/set-up/paste',
+  '/set-up/price-list',
   '/set-up/families',
   '/set-up/sellers',
   '/set-up/hosts',

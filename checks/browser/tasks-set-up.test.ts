@@ -1,6 +1,49 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { RecordsAnswer } from '../../src/contract/api.ts';
 import { recordsOf } from './book-records.ts';
-import { axeFindings, type OpenedApp, openApp, reflowAt320, WIDE } from './harness.ts';
+import { axeFindings, type OpenedApp, openApp, press, reflowAt320, WIDE } from './harness.ts';
+
+describe('a first run with a price list', () => {
+  it('asks four questions, tells each wrong row, and starts with the products', async () => {
+    const app = await openApp({ book: 'none', viewport: WIDE });
+    const { page } = app;
+    await page.getByLabel('What is the group called?').fill('Wrenfield Young Rowers');
+    await page.getByLabel('What is the season called?').fill('Spring 2028');
+    await page.getByLabel('Last day').fill('2030-04-30');
+    await page
+      .getByLabel('What do you sell, and for how much?')
+      .fill('Name\tPrice\tCase\tCode\nPlum jam\t6.50\t6\tP1\nMint tea\tfive\t12\nOats\t3\t');
+    await page.getByText('Not kept: Code.').waitFor();
+    await page.getByText('$6.50 a unit, 6 in a case').waitFor();
+    await press(page, 'Start an empty season');
+    const summary = page.getByRole('alert');
+    const wrong = summary.getByRole('link');
+    expect(await wrong.allTextContents()).toEqual([
+      'Price list, row 3: Write an amount like 12.00.',
+    ]);
+    expect(await axeFindings(page)).toEqual([]);
+    expect((await reflowAt320(page)).overflow).toBe(0);
+    await wrong.click();
+    await page.keyboard.press('Control+a');
+    await page.keyboard.type('5,25');
+    await page.keyboard.press('Tab');
+    await press(page, 'Start an empty season');
+    const steps = page.getByRole('region', { name: 'First steps' });
+    await steps.waitFor();
+    expect(await steps.locator('[aria-current=step]').textContent()).toBe('Families and sellers');
+    const book = `/api/books/wrenfield-young-rowers/spring-2028/records?after=0`;
+    const { records } = (await app.api('GET', book)) as RecordsAnswer;
+    expect(
+      records.map(({ record }) => record).filter(({ kind }) => kind === 'product'),
+    ).toMatchObject([
+      { product: 'plum-jam', name: 'Plum jam', price: 650, case: 6 },
+      { product: 'mint-tea', name: 'Mint tea', price: 525, case: 12 },
+      { product: 'oats', name: 'Oats', price: 300, case: 1 },
+    ]);
+    expect(app.complaints).toEqual([]);
+    await app.close();
+  });
+});
 
 describe('setting up', () => {
   let app: OpenedApp;
@@ -37,6 +80,24 @@ describe('setting up', () => {
       ['alba-q', 'Alba Q.', 'quay', 12],
       ['ben-q', 'Ben Q.', 'quay', 40],
     ]);
+  });
+
+  it('adds what a price list has and the book has not', async () => {
+    const { page } = app;
+    await app.goto('/products');
+    await page.getByRole('link', { name: 'Paste a price list' }).click();
+    await page.getByLabel('Paste here').fill('Mint tea;5,00;12\nPlum jam;6,50;6\nRye bread;4;');
+    await page.getByText('already in the book').waitFor();
+    expect(await axeFindings(page)).toEqual([]);
+    expect((await reflowAt320(page)).overflow).toBe(0);
+    await page.getByRole('button', { name: 'Leave out row 3' }).click();
+    await page.getByRole('button', { name: 'Save 1 product' }).click();
+    await page.getByRole('row', { name: /Plum jam.*\$6\.50/ }).waitFor();
+    expect((await recordsOf(app, 'product')).at(-1)).toMatchObject({
+      product: 'plum-jam',
+      price: 650,
+      case: 6,
+    });
   });
 
   it('changes a price from a day on, and keeps the history', async () => {

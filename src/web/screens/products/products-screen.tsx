@@ -89,6 +89,9 @@ export function ProductsScreen() {
         {open === undefined && !closed && (
           <p class="button-row">
             <Button onClick={() => setOpen({ what: 'add' })}>{say`Add a product`}</Button>
+            <a class="button button-plain" href="/set-up/price-list">
+              {say`Paste a price list`}
+            </a>
             <a class="button button-plain" href="/set-up/holds">
               {say`Stop-sales`}
             </a>

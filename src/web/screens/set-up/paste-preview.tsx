@@ -1,6 +1,8 @@
-import type { PastedRow, ProposedRow } from '../../../intake/pasted-sellers.ts';
+import type { ComponentChildren } from 'preact';
+import type { PastedRow, Proposed } from '../../../intake/pasted-rows.ts';
 import { capitalised, sentence } from '../../../statements/sentence.ts';
 import { Button } from '../../parts/button.tsx';
+import { fieldId } from '../../parts/field.tsx';
 import { StateMark } from '../../parts/state-mark.tsx';
 import { say } from '../../say.ts';
 
@@ -10,24 +12,33 @@ const STATES = {
   fix: <StateMark mark="open" word={say`to fix`} />,
 } as const;
 
-/** What the pasted rows would become, each cell editable, each finding beside its cell. */
-export function PastePreview(props: {
-  readonly proposed: readonly ProposedRow[];
-  readonly onCells: (cells: PastedRow) => void;
+interface Preview<Column extends string, Row extends Proposed<Column>> {
+  /** Each with its heading. */
+  readonly columns: readonly (readonly [Column, string])[];
+  readonly proposed: readonly Row[];
+  /** What a new row becomes, in words. */
+  readonly becomes: (row: Row) => ComponentChildren;
+  readonly onCells: (cells: PastedRow<Column>) => void;
   readonly onLeaveOut: (line: number) => void;
-}) {
+}
+
+/** What the pasted rows would become, each cell editable, each finding beside its cell. */
+export function PastePreview<Column extends string, Row extends Proposed<Column>>(
+  props: Preview<Column, Row>,
+) {
   return (
-    <div class="table-scroll">
+    <div class="table-scroll stack stack-list">
       <table class="table paste-preview">
         <caption>{say`Preview`}</caption>
         <thead>
           <tr>
             <th scope="col">{say`Row`}</th>
-            <th scope="col">{say`Seller`}</th>
-            <th scope="col">{say`Family`}</th>
-            <th scope="col">{say`Goal`}</th>
+            {props.columns.map(([column, words]) => (
+              <th scope="col" key={column}>
+                {words}
+              </th>
+            ))}
             <th scope="col">{say`Becomes`}</th>
-            <th scope="col">{say`Change`}</th>
           </tr>
         </thead>
         <tbody>
@@ -40,31 +51,22 @@ export function PastePreview(props: {
   );
 }
 
-function PreviewRow(props: {
-  readonly row: ProposedRow;
-  readonly onCells: (cells: PastedRow) => void;
-  readonly onLeaveOut: (line: number) => void;
-}) {
+function PreviewRow<Column extends string, Row extends Proposed<Column>>(
+  props: Preview<Column, Row> & { readonly row: Row },
+) {
   const { row } = props;
   const { line } = row.cells;
   return (
     <tr class={`paste-${row.state}`}>
-      <th scope="row">{line}</th>
-      <Cell field="seller" words={say`Seller`} {...props} />
-      <Cell field="family" words={say`Family`} {...props} />
-      <Cell field="goal" words={say`Goal`} {...props} />
+      <th scope="row" data-head={say`Row`}>
+        {line}
+      </th>
+      {props.columns.map(([column, words]) => (
+        <Cell key={column} column={column} words={words} row={row} onCells={props.onCells} />
+      ))}
       <td>
         {STATES[row.state]}
-        {row.state === 'new' && (
-          <div class="small soft">
-            {row.seller.name} ({row.seller.seller}),{' '}
-            {row.family.isNew
-              ? say`new family ${row.family.family}`
-              : say`family ${row.family.family}`}
-          </div>
-        )}
-      </td>
-      <td>
+        {row.state === 'new' && <div class="small soft">{props.becomes(row)}</div>}
         <Button quiet label={say`Leave out row ${line}`} onClick={() => props.onLeaveOut(line)}>
           {say`Leave out`}
         </Button>
@@ -73,18 +75,19 @@ function PreviewRow(props: {
   );
 }
 
-function Cell(props: {
-  readonly row: ProposedRow;
-  readonly field: 'seller' | 'family' | 'goal';
+function Cell<Column extends string>(props: {
+  readonly row: Proposed<Column>;
+  readonly column: Column;
   readonly words: string;
-  readonly onCells: (cells: PastedRow) => void;
+  readonly onCells: (cells: PastedRow<Column>) => void;
 }) {
-  const { cells, findings } = props.row;
-  const own = findings.filter((finding) => finding.field === props.field);
-  const id = `cell-${cells.line}-${props.field}`;
+  const { row, column } = props;
+  const { cells, findings } = row;
+  const own = findings.filter((finding) => finding.field === column);
+  const id = fieldId(cellName(cells.line, column));
   const wrong = own.some((finding) => finding.severity === 'error');
   return (
-    <td>
+    <td class={`cell-${column}`} data-head={props.words}>
       <input
         id={id}
         type="text"
@@ -92,20 +95,29 @@ function Cell(props: {
         aria-label={say`${props.words}, row ${cells.line}`}
         aria-invalid={wrong ? 'true' : undefined}
         aria-describedby={own.length > 0 ? `${id}-findings` : undefined}
-        value={cells[props.field]}
+        value={cells[column]}
         onChange={(event) =>
-          props.onCells({ ...cells, [props.field]: event.currentTarget.value.trim() })
+          props.onCells({ ...cells, [column]: event.currentTarget.value.trim() })
         }
       />
       {own.length > 0 && (
         <div id={`${id}-findings`}>
           {own.map((finding) => (
             <p key={finding.wanted} class={wrong ? 'error-text small' : 'small soft'}>
-              {sentence(capitalised(say.told(finding.wanted)), say)}
+              {findingWords(finding.wanted)}
             </p>
           ))}
         </div>
       )}
     </td>
   );
+}
+
+/** The name under which an error summary finds the cell of a row. */
+export function cellName(line: number, column: string): string {
+  return `cell-${line}-${column}`;
+}
+
+export function findingWords(wanted: string): string {
+  return sentence(capitalised(say.told(wanted)), say);
 }

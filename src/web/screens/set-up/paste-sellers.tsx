@@ -1,96 +1,55 @@
-import { useState } from 'preact/hooks';
-import { done } from '../../../base/outcome.ts';
+import { useSignal } from '@preact/signals';
 import {
-  type PastedRow,
-  type ProposedRow,
+  type PastedSeller,
+  type ProposedSeller,
   proposeSellers,
   readPastedSellers,
 } from '../../../intake/pasted-sellers.ts';
 import { type Draft, useBook } from '../../book.ts';
-import { go } from '../../navigation.ts';
-import { Button } from '../../parts/button.tsx';
-import { useClosed } from '../../parts/closed-season.tsx';
-import { TextField } from '../../parts/field.tsx';
-import { ErrorSummary, Notice } from '../../parts/notice.tsx';
-import { useSaving } from '../../parts/saving.ts';
 import { say } from '../../say.ts';
-import { PastePreview } from './paste-preview.tsx';
+import { PasteForm } from './paste-box.tsx';
 
-const HINT = say`Seller, the adult of the family, and a goal if there is one. Tabs, commas or
-  semicolons; a row of headings may be on top. Children by first name and initial only.`;
+const COLUMNS = [
+  ['seller', say`Seller`],
+  ['family', say`Family`],
+  ['goal', say`Goal`],
+] as const;
 
-/** A seller list from a spreadsheet: paste, see what it becomes, fix in place, save at once. */
+/** A seller list from a spreadsheet. */
 export function PasteSellers() {
-  const { ledger } = useBook();
-  const { families, sellers } = ledger.setup;
-  const closed = useClosed();
-  const [text, setText] = useState('');
-  const [rows, setRows] = useState<readonly PastedRow[]>([]);
-  const [notKept, setNotKept] = useState<readonly string[]>([]);
-  const saving = useSaving();
-  const read = (pasted: string) => {
-    setText(pasted);
-    const found = readPastedSellers(pasted);
-    setRows(found.rows);
-    setNotKept(found.notKept);
-  };
-  const proposed = proposeSellers(rows, {
+  const { families, sellers } = useBook().ledger.setup;
+  const rows = useSignal<readonly PastedSeller[]>([]);
+  const proposed = proposeSellers(rows.value, {
     families: [...families.values()],
     sellers: [...sellers.values()],
   });
-  const drafts = draftsOf(proposed);
-  const toFix = proposed.filter((row) => row.state === 'fix').length;
-  if (closed !== undefined) return null;
+  const made = draftsOf(proposed);
   return (
-    <>
-      <TextField
-        label={say`Paste here`}
-        name="pasted"
-        hint={HINT}
-        long
-        value={text}
-        onValue={read}
-      />
-      <ErrorSummary errors={saving.errors} attempt={saving.attempt} />
-      {notKept.length > 0 && (
-        <Notice title={say`Not kept: ${notKept.join(say`, `)}.`}>
-          <p>{say`Only the seller, the family and the goal are taken over.`}</p>
-        </Notice>
-      )}
-      {rows.length === 0 && (
-        <p class="none">{say`What it becomes is shown here first; nothing is saved before you say
-          so.`}</p>
-      )}
-      {rows.length > 0 && (
+    <PasteForm
+      label={say`Paste here`}
+      hint={say`Seller, the adult of the family, and a goal if there is one. Tabs, commas or
+        semicolons; a row of headings may be on top. Children by first name and initial only.`}
+      rows={rows}
+      read={readPastedSellers}
+      proposed={proposed}
+      columns={COLUMNS}
+      becomes={({ seller, family }) => (
         <>
-          <PastePreview
-            proposed={proposed}
-            onCells={(cells) => setRows(rows.map((row) => (row.line === cells.line ? cells : row)))}
-            onLeaveOut={(line) => setRows(rows.filter((row) => row.line !== line))}
-          />
-          <div class="form-end">
-            <Button
-              kind="main"
-              disabled={saving.busy || toFix > 0 || drafts.sellers === 0}
-              onClick={() => void saving.save(done(drafts.records), () => go('/set-up/sellers'))}
-            >
-              {say`Save ${say.count(drafts.sellers)`# seller|# sellers`} and
-                ${say.count(drafts.families)`# new family|# new families`}`}
-            </Button>
-            {toFix > 0 && (
-              <span class="soft">{say.count(
-                toFix,
-              )`# row to fix first, or leave out.|# rows to fix first, or leave out.`}</span>
-            )}
-          </div>
+          {seller.name} ({seller.seller}),{' '}
+          {family.isNew ? say`new family ${family.family}` : say`family ${family.family}`}
         </>
       )}
-    </>
+      kept={say`Only the seller, the family and the goal are taken over.`}
+      drafts={made.records}
+      save={say`Save ${say.count(made.sellers)`# seller|# sellers`} and
+        ${say.count(made.families)`# new family|# new families`}`}
+      to="/set-up/sellers"
+    />
   );
 }
 
 /** Families before the sellers who belong to them. */
-function draftsOf(proposed: readonly ProposedRow[]) {
+function draftsOf(proposed: readonly ProposedSeller[]) {
   const rows = proposed.filter((row) => row.state === 'new');
   const families = new Map(
     rows.filter((row) => row.family.isNew).map((row) => [row.family.family, row.family.name]),

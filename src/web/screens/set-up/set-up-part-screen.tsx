@@ -10,6 +10,7 @@ import { FamiliesPart } from './families-part.tsx';
 import { HoldsPart } from './holds-part.tsx';
 import { HostsPart, NeighboursPart } from './names-part.tsx';
 import { PasteSellers } from './paste-sellers.tsx';
+import { PastePriceList } from './price-list.tsx';
 import { PrizeStepsPart } from './prize-steps-part.tsx';
 import { ProceedsPart } from './proceeds-part.tsx';
 import { SeasonPart } from './season-part.tsx';
@@ -21,6 +22,7 @@ const PARTS: Readonly<Record<string, readonly [title: string, part: ComponentTyp
   season: [say`Season and deadlines`, SeasonPart],
   banking: [say`The bank’s days`, BankingPart],
   paste: [say`Paste a seller list`, PasteSellers],
+  'price-list': [say`Paste a price list`, PastePriceList],
   families: [say`Families`, FamiliesPart],
   sellers: [say`Sellers`, SellersPart],
   hosts: [say`Host shops`, HostsPart],

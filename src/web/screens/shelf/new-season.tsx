@@ -1,11 +1,15 @@
 import { useSignal } from '@preact/signals';
+import { useMemo, useRef } from 'preact/hooks';
 import { isDay } from '../../../base/day.ts';
+import type { Draft } from '../../draft.ts';
 import { Button } from '../../parts/button.tsx';
 import { DayField, TextField } from '../../parts/field.tsx';
+import { Later } from '../../parts/later.tsx';
 import { ErrorSummary, type FieldError } from '../../parts/notice.tsx';
 import { say } from '../../say.ts';
+import type { PastedPrices, priceList } from '../set-up/price-list.tsx';
 
-/** Four questions before an empty season: group, season, currency, first and last day. */
+/** Four questions before an empty season: group, season and its days, currency, what is sold. */
 export interface SeasonAnswers {
   readonly group: string;
   readonly season: string;
@@ -17,7 +21,8 @@ export interface SeasonAnswers {
 export function NewSeason(props: {
   readonly today: string;
   readonly busy: boolean;
-  readonly onStart: (answers: SeasonAnswers) => void;
+  /** @param products what is sold, where a price list was pasted */
+  readonly onStart: (answers: SeasonAnswers, products: readonly Draft[]) => void;
 }) {
   const typed = useSignal<SeasonAnswers>({
     group: '',
@@ -27,7 +32,9 @@ export function NewSeason(props: {
     ends: '',
   });
   const tries = useSignal(0);
-  const errors = tries.value === 0 ? [] : wrongAnswers(typed.value);
+  const prices = usePriceList(() => currencyOf(typed.value));
+  const wrong = [...wrongAnswers(typed.value), ...prices.list.errors];
+  const errors = tries.value === 0 ? [] : wrong;
   const field = (name: keyof SeasonAnswers) => ({
     name,
     value: typed.value[name],
@@ -39,9 +46,8 @@ export function NewSeason(props: {
   const start = (event: SubmitEvent) => {
     event.preventDefault();
     tries.value += 1;
-    if (wrongAnswers(typed.value).length === 0) {
-      props.onStart({ ...typed.value, currency: typed.value.currency.trim().toUpperCase() });
-    }
+    if (wrong.length > 0) return;
+    props.onStart({ ...typed.value, currency: currencyOf(typed.value) }, prices.list.drafts);
   };
   return (
     <form onSubmit={start} noValidate>
@@ -52,21 +58,43 @@ export function NewSeason(props: {
         hint={say`Like Spring 2027.`}
         {...field('season')}
       />
+      <div class="side-by-side">
+        <DayField label={say`First day`} {...field('starts')} />
+        <DayField label={say`Last day`} {...field('ends')} />
+      </div>
       <TextField
         label={say`Which currency is the money in?`}
         hint={say`Its three letters (ISO 4217), like USD, EUR or GBP. It stays for the whole
           season.`}
         {...field('currency')}
       />
-      <div class="side-by-side">
-        <DayField label={say`First day`} {...field('starts')} />
-        <DayField label={say`Last day`} {...field('ends')} />
-      </div>
+      <Later load={prices.question} />
       <Button kind="main" submit disabled={props.busy}>
         {say`Start an empty season`}
       </Button>
     </form>
   );
+}
+
+const NO_LIST: ReturnType<typeof priceList> = { drafts: [], errors: [] };
+
+/** The last question, fetched as the page is there, and what was pasted into it so far. */
+function usePriceList(currency: () => string) {
+  const rows: PastedPrices = useSignal([]);
+  const read = useRef<typeof priceList>(() => NO_LIST);
+  const question = useMemo(
+    () => async () => {
+      const { PriceListQuestion, priceList } = await import('../set-up/price-list.tsx');
+      read.current = priceList;
+      return () => <PriceListQuestion rows={rows} currency={currency()} />;
+    },
+    [],
+  );
+  return { question, list: read.current(rows.value, currency()) };
+}
+
+function currencyOf(typed: SeasonAnswers): string {
+  return typed.currency.trim().toUpperCase();
 }
 
 function wrongAnswers(typed: SeasonAnswers): FieldError[] {

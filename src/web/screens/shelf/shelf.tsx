@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { BooksAnswer } from '../../../contract/api.ts';
-import { Book, type Machine } from '../../book.ts';
+import { Book, type Draft, type Machine } from '../../book.ts';
 import type { BookAddress, Connection } from '../../connection.ts';
 import { Button } from '../../parts/button.tsx';
 import { Languages } from '../../parts/languages.tsx';
@@ -21,9 +21,9 @@ export function Shelf(props: {
   const { connection, machine, shelf, onOpen } = props;
   const trouble = useSignal('');
   const busy = useSignal(false);
-  const make = async (address: BookAddress, start: 'empty' | 'demo', answers?: SeasonAnswers) => {
+  const make = async (address: BookAddress, first?: readonly Draft[]) => {
     busy.value = true;
-    const problem = await makeBook({ connection, machine, address, start, answers });
+    const problem = await makeBook({ connection, machine, address, first });
     busy.value = false;
     trouble.value = problem ?? '';
     if (problem === undefined) {
@@ -54,7 +54,7 @@ export function Shelf(props: {
           </p>
           <Button
             disabled={busy.value}
-            onClick={() => make(freeAddress('wrenfield', 'spring-2027', shelf.books), 'demo')}
+            onClick={() => make(freeAddress('wrenfield', 'spring-2027', shelf.books))}
           >
             {say`Try with the made-up season`}
           </Button>
@@ -64,8 +64,11 @@ export function Shelf(props: {
           <NewSeason
             today={machine.today()}
             busy={busy.value}
-            onStart={(answers) =>
-              make(freeAddress(answers.group, answers.season, shelf.books), 'empty', answers)
+            onStart={(answers, products) =>
+              make(freeAddress(answers.group, answers.season, shelf.books), [
+                seasonOf(answers),
+                ...products,
+              ])
             }
           />
         </section>
@@ -74,36 +77,37 @@ export function Shelf(props: {
   );
 }
 
-/**
- * Makes the book and, for an empty one, writes its first record. Gives what went wrong in words.
- */
+/** Makes the book, and writes the first records of an empty one. Gives what went wrong in words. */
 async function makeBook(ask: {
   readonly connection: Connection;
   readonly machine: Machine;
   readonly address: BookAddress;
-  readonly start: 'empty' | 'demo';
-  readonly answers: SeasonAnswers | undefined;
+  /** Without these the book is the made-up season. */
+  readonly first: readonly Draft[] | undefined;
 }): Promise<string | undefined> {
-  const { connection, machine, address, start, answers } = ask;
+  const { connection, machine, address, first } = ask;
+  const start = first === undefined ? 'demo' : 'empty';
   const made = await connection.makeBook({ ...address, start });
   if (!made.ok) return say.told(made.refusal.message);
-  if (answers === undefined) return undefined;
+  if (first === undefined) return undefined;
   const opened = await Book.open(address, connection, machine);
   if (!opened.ok) return say.told(opened.refusal.message);
+  const written = await opened.value.append(first);
+  return written.ok ? undefined : say.told(written.refusal.message);
+}
+
+function seasonOf(answers: SeasonAnswers): Draft<'season'> {
   const { season: name, currency, starts, ends } = answers;
   const { tag } = say.language;
-  const written = await opened.value.append([
-    {
-      kind: 'season',
-      name,
-      currency,
-      starts,
-      ends,
-      group: answers.group.trim(),
-      ...(tag === 'en' ? {} : { language: tag }),
-    },
-  ]);
-  return written.ok ? undefined : say.told(written.refusal.message);
+  return {
+    kind: 'season',
+    name,
+    currency,
+    starts,
+    ends,
+    group: answers.group.trim(),
+    ...(tag === 'en' ? {} : { language: tag }),
+  };
 }
 
 /** A page of its own before any book is open, with one message and perhaps a second try. */
