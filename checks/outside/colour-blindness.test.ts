@@ -68,6 +68,11 @@ describe.each(['light', 'dark'] as const)('the %s scheme', (scheme) => {
       expect([text, ground, contrast >= CONTRAST_LEAST]).toEqual([text, ground, true]);
     }
   });
+
+  it('tells the stripes over made-up figures apart by lightness alone (WCAG 2.2, 1.4.11)', () => {
+    const contrast = wcagContrast(colours.ink ?? '', colours['made-up'] ?? '');
+    expect(contrast).toBeGreaterThanOrEqual(3);
+  });
 });
 
 it('a palette of red and green would be caught', () => {

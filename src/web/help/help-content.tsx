@@ -26,7 +26,7 @@ export function HelpContent() {
       </ol>
       <Example figures={exampleFigures(topic)} />
       <p class="button-row">
-        <Button onClick={open}>{say`Try it in the made-up book`}</Button>
+        <Button onClick={open}>{say`Try it in the made-up season`}</Button>
         <a class="jump" href="/words">
           {say`Word list`}
         </a>
