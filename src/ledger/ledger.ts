@@ -32,6 +32,8 @@ export class Ledger {
   #balances = new Balances();
   #prices: PriceSteps = new Map();
   #setup: Setup | undefined;
+  /** Until the next record: many questions of one screen ask for it. */
+  #inOrder: readonly MovementRecord[] | undefined;
   /**
    * Bounces and returned debits by the record they point at, to post them again when it changes.
    */
@@ -103,8 +105,9 @@ export class Ledger {
   }
 
   /** Movements that count, by the day they happened, then by when they were written. */
-  movements(): MovementRecord[] {
-    return [...this.#countingMovements()].sort(byHappened);
+  movements(): readonly MovementRecord[] {
+    this.#inOrder ??= [...this.#countingMovements()].sort(byHappened);
+    return this.#inOrder;
   }
 
   /** Balances at the end of a day, from the movements dated up to it and the prices of that day. */
@@ -123,6 +126,7 @@ export class Ledger {
   }
 
   #keep(record: BookRecord): void {
+    this.#inOrder = undefined;
     if (this.standing.add(record)) this.#sort(record);
   }
 

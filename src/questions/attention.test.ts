@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { finished } from '../base/finished.ts';
 import { testBook } from '../ledger/test-book.ts';
 import type { BookRecord } from '../records/record.ts';
-import { attention } from './attention.ts';
+import { type AttentionItem, attention } from './attention.ts';
 
 const book = testBook({ honey: 800 }, ['ada', 'ben']);
 const { movement, setting } = book;
@@ -20,15 +21,19 @@ const season = setting('season', {
 const delivery = movement('delivery', { lines: { honey: 200 } });
 const out = (seller: string, honey: number) => movement('handover', { seller, lines: { honey } });
 
+function asked(records: readonly BookRecord[], today = TODAY): readonly AttentionItem[] {
+  return finished(attention(book.ledger(records), today));
+}
+
 function queue(records: readonly BookRecord[], today = TODAY): string[] {
-  return attention(book.ledger(records), today).map(({ item }) => item.item);
+  return asked(records, today).map(({ item }) => item.item);
 }
 
 describe('the queue of what needs attention', () => {
   it('has a debit that took another amount first on the day it was taken', () => {
     const debit = movement('debit', { cents: 500, date: '2027-02-10' });
     const records = [season, delivery, out('ada', 10), debit];
-    const [first] = attention(book.ledger(records), '2027-02-10').filter(({ due }) => due);
+    const [first] = asked(records, '2027-02-10').filter(({ due }) => due);
     expect(queue(records, '2027-02-10')).toContain(`debit:${debit.id}`);
     expect(first).toMatchObject({ item: { item: 'stall:quay' }, due: '2027-02-01' });
     expect(queue(records, '2027-02-10').indexOf(`debit:${debit.id}`)).toBe(1);
@@ -45,7 +50,7 @@ describe('the queue of what needs attention', () => {
   });
 
   it('tells what a debit to come is short of', () => {
-    const found = attention(book.ledger([season, delivery]), TODAY);
+    const found = asked([season, delivery]);
     const debit = found.find(({ item }) => item.item === 'deadline:debit-2');
     expect(debit).toMatchObject({ due: '2027-03-08', short: 90_000, minor: 90_000 });
   });
@@ -57,9 +62,7 @@ describe('the queue of what needs attention', () => {
       paid: 7200,
       sent: 'post',
     });
-    const pool = attention(book.ledger([season, delivery, posted]), TODAY).find(
-      ({ item }) => item.item === 'pool:post',
-    );
+    const pool = asked([season, delivery, posted]).find(({ item }) => item.item === 'pool:post');
     expect(pool).toMatchObject({ minor: 0 });
   });
 });

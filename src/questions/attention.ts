@@ -4,7 +4,7 @@ import { sum } from '../base/sum.ts';
 import type { Ledger } from '../ledger/ledger.ts';
 import { priceOfLines } from '../ledger/posting.ts';
 import type { ClosingItem } from './closing/closing-item.ts';
-import { closingList } from './closing-list.ts';
+import { closingParts } from './closing-list.ts';
 import { debitMornings } from './debits/debit-mornings.ts';
 
 /** Something to see to, with what its place in the queue goes by. */
@@ -23,22 +23,38 @@ const AHEAD_DAYS = 7;
 
 /**
  * What needs attention, first what has a day within a week or before, the earliest day first, then
- * the rest by the money that hangs on it; ties in the order of the closing list.
+ * the rest by the money that hangs on it; ties in the order of the closing list. It yields between
+ * the parts of that list, so that a screen can rest in between.
  */
-export function attention(ledger: Ledger, today: string): AttentionItem[] {
+export function* attention(
+  ledger: Ledger,
+  today: string,
+): Generator<undefined, readonly AttentionItem[]> {
+  const found: AttentionItem[] = [];
   const short = new Map(debitMornings(ledger, today).map((each) => [each.deadline, each.short]));
+  for (const items of closingParts(ledger, today)) {
+    for (const item of items) found.push(...pressing(ledger, item, today, short));
+    yield undefined;
+  }
+  return found.sort((a, b) => byText(a.due ?? NEVER, b.due ?? NEVER) || b.minor - a.minor);
+}
+
+/** @param short what is missing for each debit to come on its morning, by its deadline */
+function pressing(
+  ledger: Ledger,
+  item: ClosingItem,
+  today: string,
+  short: ReadonlyMap<string, number>,
+): AttentionItem[] {
+  const deadline = item.next === 'mind_the_date' ? dayOfDeadline(ledger, item) : undefined;
   const until = addDays(today, AHEAD_DAYS);
-  const all = closingList(ledger, today).items.flatMap((item): AttentionItem[] => {
-    const deadline = item.next === 'mind_the_date' ? dayOfDeadline(ledger, item) : undefined;
-    if (item.state !== 'open' && (deadline === undefined || deadline > until)) return [];
-    const due = deadline ?? dueOf(ledger, item, today);
-    const missing = short.get(item.item.slice('deadline:'.length));
-    const minor = missing ?? moneyOf(ledger, item, today);
-    return [
-      { item, minor, ...(due && { due }), ...(missing === undefined ? {} : { short: missing }) },
-    ];
-  });
-  return all.sort((a, b) => byText(a.due ?? NEVER, b.due ?? NEVER) || b.minor - a.minor);
+  if (item.state !== 'open' && (deadline === undefined || deadline > until)) return [];
+  const due = deadline ?? dueOf(ledger, item, today);
+  const missing = short.get(item.item.slice('deadline:'.length));
+  const minor = missing ?? moneyOf(ledger, item, today);
+  return [
+    { item, minor, ...(due && { due }), ...(missing === undefined ? {} : { short: missing }) },
+  ];
 }
 
 const NEVER = '9999-12-31';

@@ -40,8 +40,14 @@ const parts: readonly ClosingPart[] = Object.freeze([
 
 /** @param today the day on which the list is read (`YYYY-MM-DD`): deadlines are ahead or passed */
 export function closingList(ledger: Ledger, today: string): ClosingList {
+  const items = [...closingParts(ledger, today)].flat();
+  return { ready: items.every((item) => item.state !== 'open'), items };
+}
+
+/** The items part by part, each worked out when it is asked for: a screen may rest in between. */
+export function* closingParts(ledger: Ledger, today: string): Generator<readonly ClosingItem[]> {
   const movements = ledger.movements();
   const context = { ledger, movements, recordsOf: recordsByAccount(ledger, movements), today };
-  const items = parts.flatMap((part) => part(context));
-  return { ready: items.every((item) => item.state !== 'open'), items };
+  yield [];
+  for (const part of parts) yield part(context);
 }

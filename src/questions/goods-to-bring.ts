@@ -1,3 +1,4 @@
+import { sum } from '../base/sum.ts';
 import type { MovementRecord } from '../records/record.ts';
 
 /** Units of an order paid online that its seller brings and that have not gone out yet. */
@@ -32,13 +33,36 @@ export function goodsToBring(
   return waiting;
 }
 
-/** Units to bring, products together. */
-export function unitsToBring(seller: string, movements: readonly MovementRecord[]): number {
-  let units = 0;
-  for (const queue of goodsToBring(seller, movements).values()) {
-    for (const order of queue) units += order.units;
+/**
+ * Units to bring by seller, products together; sellers that bring no order are left out.
+ *
+ * @param movements counting movements, by the day they happened
+ */
+export function unitsToBring(movements: readonly MovementRecord[]): ReadonlyMap<string, number> {
+  const units = new Map<string, number>();
+  for (const [seller, own] of movementsByBringer(movements)) {
+    const queues = [...goodsToBring(seller, own).values()];
+    units.set(seller, sum(queues.flat().map((order) => order.units)));
   }
   return units;
+}
+
+/** What decides about each bringing seller's orders, in one pass over the book. */
+function movementsByBringer(
+  movements: readonly MovementRecord[],
+): ReadonlyMap<string, readonly MovementRecord[]> {
+  const own = new Map<string, MovementRecord[]>();
+  for (const record of movements) {
+    if (record.kind === 'online' && record.sent === 'hand' && record.seller !== undefined) {
+      const before = own.get(record.seller);
+      if (before === undefined) own.set(record.seller, [record]);
+      else before.push(record);
+    } else {
+      const seller = receiverOf(record);
+      if (seller !== undefined) own.get(seller)?.push(record);
+    }
+  }
+  return own;
 }
 
 function fillOrders(
@@ -57,7 +81,11 @@ function fillOrders(
 
 /** Goods that come to a seller with a record. */
 function goodsIn(record: MovementRecord, seller: string): Readonly<Record<string, number>> {
-  if (record.kind === 'handover' && record.seller === seller) return record.lines;
-  if (record.kind === 'pass' && record.to === seller) return record.lines;
-  return {};
+  const comes = record.kind === 'handover' || record.kind === 'pass';
+  return comes && receiverOf(record) === seller ? record.lines : {};
+}
+
+function receiverOf(record: MovementRecord): string | undefined {
+  if (record.kind === 'handover') return record.seller;
+  return record.kind === 'pass' ? record.to : undefined;
 }

@@ -60,11 +60,11 @@ export function prizes(
 ): Prizes {
   const levels = levelsUp(ledger);
   const unsure = unsettledCredit(movements);
-  const bringing = sellersWhoBring(movements);
+  const toBring = unitsToBring(movements);
   const sellers = [...ledger.setup.sellers.keys()].map((seller) => {
     const pending = {
       stallNotSettled: unsure.get(seller) ?? 0,
-      toBring: bringing.has(seller) ? unitsToBring(seller, movements) : 0,
+      toBring: toBring.get(seller) ?? 0,
     };
     return sellerPrizes(ledger, seller, levels, pending);
   });
@@ -154,12 +154,6 @@ function prizeOrder(
     }
   }
   return order;
-}
-
-/** Few sellers bring online orders: only their movements are gone through one by one. */
-function sellersWhoBring(movements: readonly MovementRecord[]): ReadonlySet<string | undefined> {
-  const orders = movements.filter((movement) => movement.kind === 'online');
-  return new Set(orders.filter(({ sent }) => sent === 'hand').map(({ seller }) => seller));
 }
 
 /** Units shared to each seller out of pools of stalls that no count has settled. */

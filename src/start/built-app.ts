@@ -9,7 +9,7 @@ export const APP_FILES = join(HOME, 'dist', 'web');
 const SOURCES = [
   'src/**/*.{ts,tsx,css,html,svg,png,webmanifest}',
   'vite.config.ts',
-  'tools/offline-files.ts',
+  'tools/{first,offline,packed}-files.ts',
   'package-lock.json',
 ];
 

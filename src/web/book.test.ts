@@ -58,6 +58,8 @@ function machine(): Machine {
 async function openBook(connection: Connection): Promise<Book> {
   const opened = await Book.open({ group: 'g', season: 's' }, connection, machine());
   if (!opened.ok) throw new Error(opened.refusal.message);
+  // What was read for the first time is being kept meanwhile.
+  await opened.value.atRest();
   return opened.value;
 }
 
@@ -70,6 +72,21 @@ test('what is added is in the ledger once the server has it', async () => {
   expect(book.ledger.balances.moneyOf('fees')).toBe(350);
   expect(book.version.value).toBeGreaterThan(before);
   expect(kept.at(-1)).toMatchObject({ ...fee, by: 'manager' });
+});
+
+test('a book is there before it is kept, and what is added meanwhile is kept with it', async () => {
+  const { kept, connection } = server();
+  const device = machine();
+  const opened = await Book.open({ group: 'g', season: 's' }, connection, device);
+  if (!opened.ok) throw new Error(opened.refusal.message);
+  const copy = await device.copies.openCopy({ group: 'g', season: 's' });
+  expect(opened.value.ledger.size).toBe(made.setup.length);
+  expect(await copy.journal.readSince(0)).toEqual([]);
+  await opened.value.append([fee]);
+  await opened.value.atRest();
+  const ids = (await copy.journal.readSince(0)).map(({ record }) => record.id);
+  expect(ids.toSorted()).toEqual(kept.map(({ id }) => id).toSorted());
+  expect(opened.value.ledger.balances.moneyOf('fees')).toBe(350);
 });
 
 test('records of one tap follow each other in time', async () => {

@@ -6,6 +6,7 @@ import { canonicalText } from '../base/canonical-text.ts';
 import { done, type Outcome, refused } from '../base/outcome.ts';
 import type { ErrorAnswer } from '../contract/api.ts';
 import type { BookCopy, CopyStore } from '../journal/book-copy.ts';
+import type { Arrived } from '../journal/journal.ts';
 import { Ledger } from '../ledger/ledger.ts';
 import { nextReceipt } from '../questions/next-receipt.ts';
 import { workingDay } from '../questions/working-day.ts';
@@ -13,10 +14,11 @@ import type { BookRecord } from '../records/record.ts';
 import { isAboutRecords } from './about-records.ts';
 import type { BookAddress, Connection } from './connection.ts';
 import { type Draft, Stamp } from './draft.ts';
-import { readServer, sendOutbox } from './exchange.ts';
+import { type Heard, readServer, sendOutbox } from './exchange.ts';
 import type { Machine } from './machine.ts';
 import { type OnPhone, onPhone, phoneTrouble, TAKEN_BACK } from './on-phone.ts';
 import { say } from './say.ts';
+import { TrialLedger } from './trial-ledger.ts';
 
 export type { Draft } from './draft.ts';
 export type { Machine } from './machine.ts';
@@ -32,6 +34,9 @@ export type Appending = Outcome<readonly BookRecord[], ErrorAnswer>;
 /** A save waits so long for the server's word before it stands as saved on this phone. */
 const PATIENCE_MS = 400;
 
+/** What was read for the first time is on the screen before the device begins to keep it. */
+const SCREEN_FIRST_MS = 100;
+
 const STORE_FAILED: ErrorAnswer = {
   name: 'phone_store_failed',
   message: say`The copy on this phone cannot be read just now. Load the app again.`,
@@ -43,6 +48,8 @@ export class Book {
   readonly version = signal(0);
   /** What was saved last on this device, offered with Undo at the top of the page. */
   readonly saved = signal<readonly BookRecord[]>([]);
+  /** What is being saved just now, of which `saved` will tell. */
+  readonly saving = signal<readonly BookRecord[]>([]);
   /** What is only on this device yet, and why. */
   readonly onPhone = signal<OnPhone>({ waiting: [], held: [], takenBack: [], aside: [] });
   /** Why nothing was sent or read at the last try; undefined when all went well. */
@@ -51,6 +58,9 @@ export class Book {
   readonly #machine: Machine;
   readonly #copy: BookCopy;
   readonly #stamp: Stamp;
+  readonly #trial = new TrialLedger((record) =>
+    this.#stamp.on({ kind: 'void', voids: record.id, reason: 'Only supposed' }),
+  );
   #ledger = Ledger.of([]);
   /** Every record the device has, also those that are held back. */
   readonly #here = new Map<string, BookRecord>();
@@ -94,7 +104,7 @@ export class Book {
     await book.#catchUp();
     if (book.#here.size > 0) void book.refresh();
     else {
-      const read = await book.refresh();
+      const read = await book.#firstReading();
       if (!read.ok) return read;
     }
     return done(book);
@@ -165,14 +175,19 @@ export class Book {
     const said = canonicalText(drafts);
     const running = this.#sending.get(said);
     if (running !== undefined) return running;
-    const sending = this.#add(said, drafts, isQuiet).finally(() => this.#sending.delete(said));
+    const sending = this.#add(said, drafts, isQuiet).finally(() => {
+      this.#sending.delete(said);
+      this.saving.value = [];
+    });
     this.#sending.set(said, sending);
     return sending;
   }
 
   /** Sends what waits and takes over what others have written since. */
-  refresh(): Promise<Outcome<void, ErrorAnswer>> {
-    const mine = this.#turn.then(() => this.#exchange()).catch((error) => this.#storeFailed(error));
+  refresh(heard?: Heard): Promise<Outcome<void, ErrorAnswer>> {
+    const mine = this.#turn
+      .then(() => this.#exchange(heard))
+      .catch((error) => this.#storeFailed(error));
     this.#turn = mine.catch(() => undefined);
     return mine;
   }
@@ -195,15 +210,20 @@ export class Book {
     await this.#changed();
   }
 
-  /** The book as it would be with these drafts, on a copy: for "after" figures beside a form. */
+  /**
+   * The book as it would be with these drafts, beside the book itself: for "after" figures of a
+   * form. It holds until something else is supposed.
+   */
   supposing(drafts: readonly Draft[]): Ledger {
-    const copy = Ledger.of(this.ledger.standing.records());
-    for (const draft of drafts) copy.add(this.#stamp.on(draft));
-    return copy;
+    return this.#trial.suppose(
+      this.ledger,
+      drafts.map((draft) => this.#stamp.on(draft)),
+    );
   }
 
   async #add(said: string, drafts: readonly Draft[], isQuiet: boolean): Promise<Appending> {
     const records = this.#unsure.get(said) ?? drafts.map((draft) => this.#stamp.on(draft));
+    if (!isQuiet) this.saving.value = records;
     const refusal = await this.#refusalHere(records);
     if (refusal !== undefined) return refused(refusal);
     const kept = await this.#copy.keep(records);
@@ -237,20 +257,40 @@ export class Book {
     return done(records);
   }
 
-  async #exchange(): Promise<Outcome<void, ErrorAnswer>> {
+  /** Resolves as soon as the book was read: keeping it on the device goes on behind the screen. */
+  #firstReading(): Promise<Outcome<void, ErrorAnswer>> {
+    return new Promise((resolve) => {
+      const heard: Heard = (records, isAll) => {
+        this.#count(records);
+        if (isAll) resolve(done(undefined));
+        return this.#machine.pause(SCREEN_FIRST_MS);
+      };
+      void this.refresh(heard).then(resolve);
+    });
+  }
+
+  async #exchange(heard?: Heard): Promise<Outcome<void, ErrorAnswer>> {
     const exchange = {
       copy: this.#copy,
       connection: this.#connection,
       address: this.address,
     };
     const sent = await sendOutbox(exchange);
-    if (sent.ok) await this.#changed();
-    const read = sent.ok ? await readServer(exchange) : sent;
+    if (sent.ok && sent.value) await this.#changed();
+    const read = sent.ok ? await readServer(exchange, heard) : sent;
+    if (read.ok && heard !== undefined) this.#skip(read.value.kept);
     await this.#changed();
     this.trouble.value = read.ok ? undefined : read.refusal;
     if (!read.ok) return read;
-    if (read.value.unkept.length > 0) this.#count(read.value.unkept);
+    if (heard === undefined && read.value.unkept.length > 0) this.#count(read.value.unkept);
     return done(undefined);
+  }
+
+  /** What was counted when it was heard is not read out of the copy once more. */
+  #skip(kept: readonly Arrived[]): void {
+    const [first] = kept;
+    // Another window may have kept something before it, which is still to be read.
+    if (first?.arrival === this.#seen + 1) this.#seen = kept.at(-1)?.arrival ?? this.#seen;
   }
 
   /** The browser took its store away, or its disk failed; what was kept is still there. */
@@ -262,10 +302,9 @@ export class Book {
 
   /** Counts records that could not be kept on this device. */
   #count(records: readonly BookRecord[]): void {
-    for (const record of records) {
-      this.#here.set(record.id, record);
-      this.#ledger.add(record);
-    }
+    for (const record of records) this.#here.set(record.id, record);
+    if (this.#ledger.size === 0) this.#ledger = Ledger.of(records);
+    else for (const record of records) this.#ledger.add(record);
     this.version.value += 1;
   }
 

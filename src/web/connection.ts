@@ -9,6 +9,7 @@ import {
 } from '../contract/api.ts';
 import type { Header } from '../records/header.ts';
 import type { BookRecord } from '../records/record.ts';
+import { requestOf } from './request-of.ts';
 import { say } from './say.ts';
 
 /** The only place in the app that knows HTTP. What goes wrong comes back as a value. */
@@ -33,8 +34,6 @@ export interface Connection {
 
 export const NO_ANSWER = 'no_answer';
 
-const ANSWER_WITHIN_MS = 30_000;
-
 export function httpConnection(fetching: typeof fetch): Connection {
   const send = <T>(path: string, body?: unknown) => request<T>(fetching, path, body);
   return {
@@ -49,18 +48,8 @@ export function httpConnection(fetching: typeof fetch): Connection {
 }
 
 async function request<T>(fetching: typeof fetch, path: string, body?: unknown): Answer<T> {
-  const ask: RequestInit =
-    body === undefined
-      ? { headers: { accept: 'application/json' } }
-      : {
-          method: 'POST',
-          headers: { accept: 'application/json', 'content-type': 'application/json' },
-          body: JSON.stringify(body),
-        };
   try {
-    // What hangs is given up: what was sent waits in the outbox and is sent again.
-    const signal = AbortSignal.timeout(ANSWER_WITHIN_MS);
-    const response = await fetching(path, { ...ask, signal, credentials: 'same-origin' });
+    const response = await fetching(path, requestOf(body));
     const text = await response.text();
     const answer: unknown = text === '' ? undefined : JSON.parse(text);
     // The server is our own and speaks the contract; its shapes are tested on its side.

@@ -2,7 +2,7 @@ import { done, type Outcome } from '../base/outcome.ts';
 import type { ErrorAnswer } from '../contract/api.ts';
 import { PAGE_MAX_RECORDS } from '../contract/limits.ts';
 import type { BookCopy, OutboxEntry, ServerPlace } from '../journal/book-copy.ts';
-import type { AppendRefusal } from '../journal/journal.ts';
+import type { AppendRefusal, Arrived } from '../journal/journal.ts';
 import type { BookRecord } from '../records/record.ts';
 import { isAboutRecords } from './about-records.ts';
 import type { BookAddress, Connection } from './connection.ts';
@@ -22,24 +22,29 @@ export interface Exchange {
 /** Records in one request: small enough for the server's limit on a body (see contract/limits). */
 const SEND_AT_ONCE = 250;
 
+/** Records that a device keeps in one step while it reads the server. */
+const KEEP_AT_ONCE = 100;
+
 export const NOT_ON_SERVER = 'not_on_server';
 
 /**
  * Sends what waits, oldest first. What the server refuses for its content is held back with the
  * reason; anything else ends the sending, and all that is left waits on.
+ *
+ * @returns true where there was something to send
  */
-export async function sendOutbox(exchange: Exchange): Promise<Outcome<void, ErrorAnswer>> {
+export async function sendOutbox(exchange: Exchange): Promise<Outcome<boolean, ErrorAnswer>> {
   const { outbox } = await exchange.copy.state();
   const waiting = outbox.filter(({ held }) => held === undefined);
   const [first] = waiting;
-  if (first === undefined) return done(undefined);
+  if (first === undefined) return done(false);
   const since = await exchange.copy.journal.readSince(first.number - 1);
   const byId = new Map(since.map(({ record }) => [record.id, record]));
   for (const part of parts(waiting)) {
     const sent = await sendPart(exchange, part, byId);
     if (!sent.ok) return sent;
   }
-  return done(undefined);
+  return done(true);
 }
 
 /** Entries in order, in groups of about as many records as go into one request. */
@@ -87,18 +92,26 @@ async function sendPart(
 
 /** What reading came to; `unkept` were read but could not be kept on the device. */
 export interface ReadServer {
+  /** What the copy took over, under the copy's own arrival numbers. */
+  readonly kept: readonly Arrived[];
   readonly unkept: readonly BookRecord[];
   readonly full?: AppendRefusal;
 }
+
+/** Told of what was read before it is kept, which waits until this resolves. */
+export type Heard = (records: readonly BookRecord[], isAll: boolean) => Promise<void>;
 
 /**
  * Reads on from the place reached before. The record at that place is read again: where it is
  * another one, the server is not the one that was followed so far (an older backup, another data
  * folder), and all of it is read anew.
  */
-export async function readServer(exchange: Exchange): Promise<Outcome<ReadServer, ErrorAnswer>> {
+export async function readServer(
+  exchange: Exchange,
+  heard?: Heard,
+): Promise<Outcome<ReadServer, ErrorAnswer>> {
   const { copy, connection, address } = exchange;
-  const unkept: BookRecord[] = [];
+  const kept: Arrived[] = [];
   const reached = (await copy.state()).place;
   let place = reached?.arrival === 0 ? undefined : reached;
   for (;;) {
@@ -112,12 +125,32 @@ export async function readServer(exchange: Exchange): Promise<Outcome<ReadServer
     }
     const fresh = place === undefined ? records : records.slice(1);
     const last = fresh.at(-1);
-    if (last === undefined) return done({ unkept });
+    if (last === undefined) return done({ kept, unkept: [] });
     place = placeOf(last);
-    const taken = await copy.take(recordsOf(fresh), place);
-    if (!taken.ok) return done({ unkept: recordsOf(fresh), full: taken.refusal });
-    if (records.length < PAGE_MAX_RECORDS) return done({ unkept });
+    const isAll = records.length < PAGE_MAX_RECORDS;
+    await heard?.(recordsOf(fresh), isAll);
+    const taken = await takeInParts(copy, recordsOf(fresh), place);
+    if (!taken.ok) return done({ kept, unkept: recordsOf(fresh), full: taken.refusal });
+    for (const added of taken.value) kept.push(added);
+    if (isAll) return done({ kept, unkept: [] });
   }
+}
+
+/** Part by part, so that keeping a whole season holds no tap up; the place moves with the last. */
+async function takeInParts(
+  copy: BookCopy,
+  records: readonly BookRecord[],
+  place: ServerPlace,
+): Promise<Outcome<readonly Arrived[], AppendRefusal>> {
+  const kept: Arrived[] = [];
+  for (let from = 0; from < records.length; from += KEEP_AT_ONCE) {
+    const to = from + KEEP_AT_ONCE;
+    const part = records.slice(from, to);
+    const taken = await copy.take(part, to < records.length ? undefined : place);
+    if (!taken.ok) return taken;
+    kept.push(...taken.value.added);
+  }
+  return done(kept);
 }
 
 /**
@@ -135,7 +168,7 @@ async function readAnew(exchange: Exchange): Promise<Outcome<ReadServer, ErrorAn
     const { records } = answer.value;
     for (const { record } of records) there.add(record.id);
     const taken = await copy.take(recordsOf(records));
-    if (!taken.ok) return done({ unkept: recordsOf(records), full: taken.refusal });
+    if (!taken.ok) return done({ kept: [], unkept: recordsOf(records), full: taken.refusal });
     const last = records.at(-1);
     if (last !== undefined) place = placeOf(last);
     if (records.length < PAGE_MAX_RECORDS) break;
@@ -148,7 +181,7 @@ async function readAnew(exchange: Exchange): Promise<Outcome<ReadServer, ErrorAn
     backup, or keep another book of this name.`;
   if (missing.length > 0) await copy.putBack(missing, { name: NOT_ON_SERVER, message });
   await copy.take([], place ?? { arrival: 0, id: '' });
-  return done({ unkept: [] });
+  return done({ kept: [], unkept: [] });
 }
 
 function recordsOf(arrived: readonly { readonly record: BookRecord }[]): readonly BookRecord[] {

@@ -1,6 +1,7 @@
 import { render } from 'preact';
 import { assert } from '../base/assert.ts';
 import { App } from './app.tsx';
+import { fetchOrAsked } from './ask-early.ts';
 import { httpConnection } from './connection.ts';
 import { watchAddress } from './navigation.ts';
 import { keepAppOffline } from './offline/keep-app-offline.ts';
@@ -27,7 +28,7 @@ void routeAt(location.pathname)
   ?.load()
   .catch(() => undefined);
 const machine = await thisDevice();
-const connection = httpConnection(fetch.bind(globalThis));
+const connection = httpConnection(fetchOrAsked);
 render(
   <GoneWrong>
     <App connection={connection} machine={machine} />

@@ -29,11 +29,16 @@ const MINUS = '\u2212';
 const DAYS_KEPT_MAX = 4000;
 
 export function customsOf({ tag, customs }: Language): Customs {
-  const wholes = new Intl.NumberFormat(customs);
+  const wholes = onDemand(() => new Intl.NumberFormat(customs));
   // American English would put one more comma before "and".
-  const lists = new Intl.ListFormat(tag === 'en' ? 'en-GB' : customs, { type: 'conjunction' });
-  const parts = new Intl.NumberFormat(customs, { maximumFractionDigits: 2, useGrouping: false });
-  const plurals = new Intl.PluralRules(customs);
+  const lists = onDemand(
+    () => new Intl.ListFormat(tag === 'en' ? 'en-GB' : customs, { type: 'conjunction' }),
+  );
+  const parts = onDemand(
+    () => new Intl.NumberFormat(customs, { maximumFractionDigits: 2, useGrouping: false }),
+  );
+  const plurals = onDemand(() => new Intl.PluralRules(customs));
+  const days = onDemand(() => (tag === 'en' ? dayMonthYear(customs) : dayByCustom(customs)));
   const formats = new Map<string, Intl.NumberFormat>();
   const format = (currency: string, style: 'currency' | 'decimal'): Intl.NumberFormat => {
     const key = `${style} ${currency}`;
@@ -44,16 +49,25 @@ export function customsOf({ tag, customs }: Language): Customs {
   const written = (minor: number, currency: string, style: 'currency' | 'decimal'): string =>
     signed(format(currency, style).format(decimal(minor, minorDigits(currency))));
   return {
-    units: (units) => signed(wholes.format(units + 0)),
-    parts: (units) => signed(parts.format(units + 0)),
+    units: (units) => signed(wholes().format(units + 0)),
+    parts: (units) => signed(parts().format(units + 0)),
     money: (minor, currency) =>
       /^[A-Z]{3}$/.test(currency)
         ? written(minor, currency, 'currency')
         : `${currency}\u00a0${written(minor, 'XXX', 'decimal')}`,
     amount: (minor, currency) => written(minor, currency, 'decimal'),
-    day: keptDays(tag === 'en' ? dayMonthYear(customs) : dayByCustom(customs)),
-    list: (names) => lists.format(names),
-    category: (number) => plurals.select(number),
+    day: keptDays((milliseconds) => days()(milliseconds)),
+    list: (names) => lists().format(names),
+    category: (number) => plurals().select(number),
+  };
+}
+
+/** Made when first asked for: the first Intl of each sort holds an old phone up for a moment. */
+function onDemand<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
   };
 }
 

@@ -28,8 +28,9 @@ export function indexedDbCopy(db: Database, journal: Journal): BookCopy {
       }),
     take: (records, place) =>
       inOneStep(db, async (writing) => {
-        const fitting = await putAside(writing, book, records);
-        const taken = await appendWithin(writing, book, fitting);
+        const texts = await textsHere(writing, book, records);
+        const fitting = await putAside(writing, book, records, texts);
+        const taken = await appendWithin(writing, book, fitting, texts);
         if (!taken.ok) return taken;
         await clearOutbox(writing, book, fitting);
         if (place !== undefined) await writing.objectStore('places').put({ group, season, place });
@@ -94,8 +95,8 @@ async function putAside(
   writing: Writing,
   book: BookName,
   records: readonly BookRecord[],
+  texts: ReadonlyMap<string, string>,
 ): Promise<readonly BookRecord[]> {
-  const texts = await textsHere(writing, book, records);
   const { fitting, conflicting } = splitAside(records, (id) => {
     const text = texts.get(id);
     return text === undefined ? undefined : recordFrom(text);

@@ -10,8 +10,15 @@ import type { StallEntry } from '../../records/stall-entry.ts';
 interface Tables extends DBSchema {
   readonly entries: {
     key: [group: string, season: string, stall: string, id: string];
-    value: BookName & { readonly stall: string; readonly id: string; readonly entry: StallEntry };
+    value: StallLine;
   };
+}
+
+/** A line with the book and the stall that it belongs to. */
+export interface StallLine extends BookName {
+  readonly stall: string;
+  readonly id: string;
+  readonly entry: StallEntry;
 }
 
 export interface StallLog {
@@ -57,9 +64,7 @@ export function stallLog(name: string, { group, season }: BookName, stall: strin
 }
 
 /** Every line that this phone wrote, of every book and stall. */
-export async function everyStallLine(
-  name: string,
-): Promise<readonly (BookName & { readonly id: string })[]> {
+export async function everyStallLine(name: string): Promise<readonly StallLine[]> {
   const db = await openOnce(name);
   return (await db?.getAll('entries').catch(() => undefined)) ?? [];
 }

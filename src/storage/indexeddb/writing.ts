@@ -1,10 +1,11 @@
+import { unwrap } from 'idb';
 import { assert } from '../../base/assert.ts';
 import { done, type Outcome, refused } from '../../base/outcome.ts';
 import type { Appended, AppendRefusal, Arrived, BookName } from '../../journal/journal.ts';
 import { planAppend } from '../../journal/plan-append.ts';
 import { BOOK_VERSION } from '../../records/header.ts';
 import type { BookRecord } from '../../records/record.ts';
-import { type Database, strictly, type Writing, wholeBook } from './layout.ts';
+import { type Database, strictly, type Writing } from './layout.ts';
 
 /**
  * Writes within one strict transaction: all of it or none. A refusal of `work` takes back what it
@@ -31,13 +32,18 @@ export async function inOneStep<T>(
   }
 }
 
-/** Adds records to a book; what `planAppend` refuses writes nothing. */
+/**
+ * Adds records to a book; what `planAppend` refuses writes nothing.
+ *
+ * @param known what `textsHere` gave for these records, where it was asked already
+ */
 export async function appendWithin(
   writing: Writing,
   book: BookName,
   records: readonly BookRecord[],
+  known?: ReadonlyMap<string, string>,
 ): Promise<Outcome<Appended, AppendRefusal>> {
-  const texts = await textsHere(writing, book, records);
+  const texts = known ?? (await textsHere(writing, book, records));
   const plan = planAppend(records, (id) => texts.get(id));
   if (!plan.ok) return plan;
   const { group, season } = book;
@@ -48,19 +54,19 @@ export async function appendWithin(
     arrival += 1;
     return { arrival, record, text };
   });
-  await Promise.all(
-    added.map(({ arrival: at, record, text }) =>
-      rows.add({ group, season, arrival: at, id: record.id, text }),
-    ),
-  );
+  // The store itself, without a promise for each row: a whole book comes in one go.
+  const bare = unwrap(rows);
+  for (const { arrival: at, record, text } of added) {
+    bare.add({ group, season, arrival: at, id: record.id, text });
+  }
   return done({
     added: added.map(({ arrival: at, record }) => ({ arrival: at, record })),
     already: plan.value.already,
   });
 }
 
-/** From so many records on, reading the whole book at once is quicker than asking one by one. */
-const MANY = 200;
+/** From so many records on, one reading of all between their ids is quicker than one for each. */
+const MANY = 8;
 
 /** Canonical texts that the book keeps under the ids of these records, and perhaps others. */
 export async function textsHere(
@@ -68,11 +74,15 @@ export async function textsHere(
   book: BookName,
   records: readonly BookRecord[],
 ): Promise<ReadonlyMap<string, string>> {
+  const { group, season } = book;
   const byId = writing.objectStore('records').index('byId');
+  const ids = records.map(({ id }) => id).sort();
+  const between = () =>
+    byId.getAll(IDBKeyRange.bound([group, season, ids[0]], [group, season, ids.at(-1)]));
   const rows =
-    records.length >= MANY
-      ? await byId.getAll(wholeBook(book))
-      : await Promise.all(records.map(({ id }) => byId.get([book.group, book.season, id])));
+    ids.length >= MANY
+      ? await between()
+      : await Promise.all(ids.map((id) => byId.get([group, season, id])));
   return new Map(rows.flatMap((row) => (row === undefined ? [] : [[row.id, row.text]])));
 }
 

@@ -10,13 +10,15 @@ import { Sentence } from './sentence.tsx';
 
 /**
  * What was saved last, as sentences, with Undo; shown by Page, read out once by a screen reader.
+ * Its room is there from the tap on: what a person looks at does not jump when the save is done.
  */
 export function SavedNotice() {
   const book = useBook();
   const trouble = useSignal('');
-  const records = book.saved.value;
+  const saving = book.saving.value.length > 0;
+  const records = saving ? book.saving.value : book.saved.value;
   const closed = useClosed() !== undefined;
-  const where = whereIs(records, book.onPhone.value);
+  const where = saving ? 'nowhere' : whereIs(records, book.onPhone.value);
   const undo = async () => {
     const undone = await book.append([...records].reverse().map((r) => undoDraft(book.ledger, r)));
     trouble.value = undone.ok ? '' : say.told(undone.refusal.message);
@@ -24,14 +26,14 @@ export function SavedNotice() {
   return (
     <div role="status" class="saved no-print">
       {records.length > 0 && (
-        <div class="saved-line">
+        <div class={saving ? 'saved-line saving-line' : 'saved-line'}>
           <SavedMark where={where} />
-          <span class="saved-text">
+          <span class={saving ? 'saved-room' : 'saved-text'}>
             {records.length > 1 &&
               `${say.count(records.length)`# record. Last:|# records. Last:`} `}
             <Sentence record={records[records.length - 1]} />
           </span>
-          <span class="saved-verbs">
+          <span class={saving ? 'saved-verbs saved-room' : 'saved-verbs'}>
             {!closed && where !== 'held' && (
               <Button quiet onClick={undo}>
                 {say`Undo`}
@@ -51,6 +53,8 @@ export function SavedNotice() {
 /** "Saved" is the server's word; until it came, the record is saved on this phone. */
 function SavedMark(props: { readonly where: Where }) {
   switch (props.where) {
+    case 'nowhere':
+      return <span class="phone-mark">{say`Saving…`}</span>;
     case 'server':
       return <span class="saved-mark">{say`Saved`}</span>;
     case 'phone':
@@ -64,7 +68,7 @@ function SavedMark(props: { readonly where: Where }) {
   }
 }
 
-type Where = 'server' | 'phone' | 'held';
+type Where = 'nowhere' | 'server' | 'phone' | 'held';
 
 function whereIs(records: readonly BookRecord[], { waiting, held, takenBack }: OnPhone): Where {
   const isIn = (entries: OnPhone['waiting']): boolean => {

@@ -1,10 +1,9 @@
-import { useMemo } from 'preact/hooks';
 import { type AttentionItem, attention } from '../../../questions/attention.ts';
 import type { ClosingItem } from '../../../questions/closing/closing-item.ts';
 import { closingWords } from '../../../statements/closing-words.ts';
 import { useBook } from '../../book.ts';
 import { link } from '../../parts/link.tsx';
-import { useSettled } from '../../parts/use-settled.ts';
+import { useInSteps } from '../../parts/use-in-steps.ts';
 import { say } from '../../say.ts';
 import { whyItem } from '../../why-address.ts';
 import { leftInShort } from '../closing/left-in-short.ts';
@@ -17,8 +16,7 @@ export function Attention() {
   const version = book.version.value;
   const day = book.workingDay();
   // The closing list adds the book up several times: the places are shown before it.
-  const asked = useSettled({ ledger: book.ledger, day }, `${version} ${day}`, 0);
-  const open = useMemo(() => asked && attention(asked.ledger, asked.day), [asked]);
+  const open = useInSteps(() => attention(book.ledger, day), `${version} ${day}`);
   return (
     <section class="attention" aria-labelledby="attention-head">
       <h2 class="column-head" id="attention-head">
