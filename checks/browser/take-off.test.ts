@@ -36,6 +36,32 @@ const kept = () =>
     words: localStorage.length + sessionStorage.length,
   }));
 
+test('lines of a stall’s sheet are listed with the way to their stall, and hold it up', async () => {
+  await page.goto(`${server.origin}/stalls/garden-0327/sell`);
+  const honey = page.getByRole('button', { name: /^Wildflower honey/ }).first();
+  const sold = page.getByRole('status');
+  const before = Number(/\d+/.exec((await sold.first().textContent()) ?? '')?.[0] ?? 0);
+  await honey.click();
+  await sold.getByText(`${before + 1} sold`).waitFor();
+  await page.getByText('Saved on this phone', { exact: true }).waitFor();
+  await page.goto(`${server.origin}/phone`);
+  const lines = page.getByRole('region', { name: 'Lines of stalls’ sheets' });
+  await lines.getByText('Sold: 1').waitFor();
+  await page.getByText('Nothing waits to be sent.').waitFor();
+  await takeOff();
+  const held = 'Not taken off: 1 line of a stall’s sheet is only on this phone. Hand it in first.';
+  await page.getByRole('alert').getByText(held).waitFor();
+  expect(await axeFindings(page)).toEqual([]);
+  expect((await reflowAt320(page)).overflow).toBe(0);
+  expect((await kept()).databases).toContain('cratebook-stalls');
+  await lines.getByRole('link', { name: 'Orchard Road garden shop, 27 Mar 2027' }).click();
+  await page.getByRole('button', { name: 'Hand in this phone’s lines' }).click();
+  await page.getByText('only on this phone').waitFor({ state: 'detached' });
+  await page.goto(`${server.origin}/phone`);
+  await page.getByText('Everything written here is saved on the server too.').waitFor();
+  expect(await lines.count()).toBe(0);
+});
+
 test('what only the phone has holds it up, until its number is written', async () => {
   await server.stop();
   await saveFee(page, '4.25');
@@ -45,7 +71,7 @@ test('what only the phone has holds it up, until its number is written', async (
   await page.getByText('Not taken off: 1 record is only on this phone.').waitFor();
   expect(await axeFindings(page)).toEqual([]);
   expect((await reflowAt320(page)).overflow).toBe(0);
-  await page.getByLabel('How many records may be lost for good?').fill('2');
+  await page.getByLabel('How many records and lines may be lost for good?').fill('2');
   await page.getByRole('button', { name: 'Take it off, and lose them' }).click();
   await page.getByRole('alert').getByText('nothing was taken off').waitFor();
   expect((await kept()).databases).toContain('cratebook');
@@ -77,7 +103,7 @@ test('the number written lets go what cannot be sent any more', async () => {
   await saveFee(page, '9.75');
   await page.locator('.phone-line').getByText('1 record saved on this phone').click();
   await takeOff();
-  await page.getByLabel('How many records may be lost for good?').fill('1');
+  await page.getByLabel('How many records and lines may be lost for good?').fill('1');
   await page.getByRole('button', { name: 'Take it off, and lose them' }).click();
   await page.getByRole('heading', { name: 'The book is off this phone' }).waitFor();
   await expect.poll(kept).toEqual({ databases: [], caches: [], workers: 0, words: 0 });

@@ -10,17 +10,20 @@ import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Sentence } from '../../parts/sentence.tsx';
 import { HeldEntry } from './held-entry.tsx';
+import { StallLines, useLinesHere } from './stall-lines.tsx';
 import { TakeOff } from './take-off.tsx';
 
-/** What is only on this phone: what waits to be sent, and what the server did not take and why. */
+/** What is only on this phone: what waits, what the server did not take and why, stall lines. */
 export function PhoneScreen() {
   const book = useBook();
   const { waiting, held, takenBack, aside } = book.onPhone.value;
+  const lines = useLinesHere();
   return (
-    <Page title={say`On this phone`} lead={lead(waiting.length, held.length)}>
+    <Page title={say`On this phone`} lead={lead(waiting.length, held.length, lines.length)}>
       {!book.keeps && <KeepsNothing />}
       <Sending waiting={waiting} />
       {held.length > 0 && <NotTaken held={held} />}
+      {lines.length > 0 && <StallLines lines={lines} />}
       {aside.length > 0 && (
         <Notice tone="stop" title={say`The server has other records under the same numbers.`}>
           <p>{say`Both are kept. What is on this phone counts here. Tell the manager before
@@ -70,8 +73,8 @@ function KeepsNothing() {
   );
 }
 
-function lead(waiting: number, held: number): string {
-  if (waiting + held === 0) return say`Everything written here is saved on the server too.`;
+function lead(waiting: number, held: number, lines: number): string {
+  if (waiting + held + lines === 0) return say`Everything written here is saved on the server too.`;
   if (waiting === 0) return say`Nothing waits to be sent.`;
   return say`These are safe on this phone and count here. They are sent as soon as that is
     possible.`;

@@ -5,7 +5,8 @@ import { TextField } from '../../parts/field.tsx';
 import { ErrorSummary } from '../../parts/notice.tsx';
 import { typedWhole } from '../../parts/typed.ts';
 import { say } from '../../say.ts';
-import { onlyHere, takeOff } from './take-all-off.ts';
+import { type OnlyHere, onlyHere } from './only-here.ts';
+import { takeOff } from './take-all-off.ts';
 
 /**
  * Takes the book off this phone. What no server has holds it up, until the person has written how
@@ -13,7 +14,7 @@ import { onlyHere, takeOff } from './take-all-off.ts';
  */
 export function TakeOff() {
   const book = useBook();
-  const lost = useSignal<number | undefined>(undefined);
+  const lost = useSignal<OnlyHere | undefined>(undefined);
   const typed = useSignal('');
   const attempt = useSignal(0);
   const busy = useSignal(false);
@@ -22,8 +23,9 @@ export function TakeOff() {
     busy.value = true;
     await book.refresh();
     const here = await onlyHere(book.copies);
+    const all = sizeOf(here);
     const confirmed = typedWhole(typed.value);
-    if (here === 0 || (here === lost.value && confirmed.ok && confirmed.value === here)) {
+    if (all === 0 || (all === sizeOf(lost.value) && confirmed.ok && confirmed.value === all)) {
       await book.atRest();
       return takeOff(book.copies);
     }
@@ -31,7 +33,7 @@ export function TakeOff() {
     lost.value = here;
     busy.value = false;
   };
-  const here = lost.value ?? 0;
+  const here = sizeOf(lost.value);
   const errors =
     attempt.value === 0 || here === 0
       ? []
@@ -42,13 +44,19 @@ export function TakeOff() {
       <About />
       <form onSubmit={take} noValidate>
         <ErrorSummary errors={errors} attempt={attempt.value} />
-        {here > 0 && <MayBeLost here={here} typed={typed} error={errors[0]?.words} />}
+        {lost.value !== undefined && here > 0 && (
+          <MayBeLost here={lost.value} typed={typed} error={errors[0]?.words} />
+        )}
         <Button kind={here > 0 ? 'stop' : 'plain'} submit disabled={busy.value}>
           {here > 0 ? say`Take it off, and lose them` : say`Take it off this phone`}
         </Button>
       </form>
     </section>
   );
+}
+
+function sizeOf(here: OnlyHere | undefined): number {
+  return here === undefined ? 0 : here.records + here.lines.length;
 }
 
 function About() {
@@ -61,22 +69,37 @@ function About() {
 }
 
 function MayBeLost(props: {
-  readonly here: number;
+  readonly here: OnlyHere;
   readonly typed: Signal<string>;
   readonly error: string | undefined;
 }) {
   const { here, typed, error } = props;
+  const lines = here.lines.length;
+  const held = [
+    here.records > 0 &&
+      say.count(here.records)`Not taken off: # record is only on this phone. Send it first.|Not
+        taken off: # records are only on this phone. Send them first.`,
+    lines > 0 &&
+      say.count(lines)`Not taken off: # line of a stall’s sheet is only on this phone. Hand it in
+        first.|Not taken off: # lines of stalls’ sheets are only on this phone. Hand them in
+        first.`,
+  ];
   return (
     <>
-      <p class="phone-held" role="alert">
-        <span aria-hidden="true">▲</span>{' '}
-        {say.count(here)`Not taken off: # record is only on this phone. Send it first.|Not taken
-          off: # records are only on this phone. Send them first.`}
-      </p>
+      <div role="alert">
+        {held.map(
+          (words) =>
+            words && (
+              <p class="phone-held" key={words}>
+                <span aria-hidden="true">▲</span> {words}
+              </p>
+            ),
+        )}
+      </div>
       <TextField
-        label={say`How many records may be lost for good?`}
+        label={say`How many records and lines may be lost for good?`}
         name="lost"
-        hint={say`Only where they cannot be sent any more. Write the number above.`}
+        hint={say`Only where they cannot be sent any more. Write ${sizeOf(here)}.`}
         inputMode="numeric"
         value={typed.value}
         onValue={(text) => (typed.value = text)}

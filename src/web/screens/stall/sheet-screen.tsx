@@ -17,6 +17,7 @@ import { Table } from '../../parts/table.tsx';
 import type { ScreenProps } from '../../routes.ts';
 import { say } from '../../say.ts';
 import { ChooseCount } from './choose-count.tsx';
+import { lineKinds } from './line-kinds.ts';
 import { NoStall } from './no-stall.tsx';
 import { PaceTables } from './pace-tables.tsx';
 import { StallSteps } from './stall-steps.tsx';
@@ -82,16 +83,11 @@ function HandIn({ open }: { readonly open: OpenSheet }) {
   );
 }
 
-const KINDS: Readonly<Partial<Record<StallEntry['what'], string>>> = {
-  open: say`Opening count`,
-  brought: say`Goods brought`,
-  drop: say`Cash drop`,
-  count: say`Closing count`,
-};
+const LISTED: ReadonlySet<StallEntry['what']> = new Set(['open', 'brought', 'drop', 'count']);
 
 /** Everything but the sales, one line each, to be taken back where it was wrong. */
 function SheetLines({ open }: { readonly open: OpenSheet }) {
-  const lines = open.sheet.entries.filter(({ what }) => KINDS[what] !== undefined);
+  const lines = open.sheet.entries.filter(({ what }) => LISTED.has(what));
   const takeBack = async (entry: StallEntry) => {
     const undo = await open.write('undo', { of: [entry.id] });
     await open.handIn([undo.entry]);
@@ -107,7 +103,7 @@ function SheetLines({ open }: { readonly open: OpenSheet }) {
           head: say`When`,
           cell: (entry) => say`${clockText(entry.at).slice(0, 5)}, phone ${phoneOf(entry)}`,
         },
-        { head: say`What`, cell: ({ what }) => KINDS[what] },
+        { head: say`What`, cell: ({ what }) => lineKinds[what] },
         { head: say`Units`, number: true, cell: (entry) => <EntryUnits entry={entry} /> },
         { head: say`Cash`, number: true, cell: (entry) => <EntryCash entry={entry} /> },
         { head: say`By`, wide: true, cell: ({ names = [] }) => names.join(', ') },
@@ -117,7 +113,7 @@ function SheetLines({ open }: { readonly open: OpenSheet }) {
           cell: (entry) => (
             <Button
               quiet
-              label={say`Take back: ${KINDS[entry.what] ?? ''}, ${clockText(entry.at).slice(0, 5)}`}
+              label={say`Take back: ${lineKinds[entry.what]}, ${clockText(entry.at).slice(0, 5)}`}
               onClick={() => takeBack(entry)}
             >
               {say`Take back`}
