@@ -36,7 +36,7 @@ const kept = () =>
     words: localStorage.length + sessionStorage.length,
   }));
 
-test('lines of a stall’s sheet are listed with the way to their stall, and hold it up', async () => {
+test('lines of a stall’s sheet are listed with the way to them, and hold it up', async () => {
   await page.goto(`${server.origin}/stalls/garden-0327/sell`);
   const honey = page.getByRole('button', { name: /^Wildflower honey/ }).first();
   const sold = page.getByRole('status');

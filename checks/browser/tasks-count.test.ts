@@ -75,13 +75,28 @@ describe('a blind count', () => {
     await page.getByRole('heading', { name: 'Write-off', level: 1 }).waitFor();
     expect(await page.getByLabel('Strawberry jam, singles').inputValue()).toBe('1');
     expect(await page.getByLabel('Day').inputValue()).toBe('2027-04-03');
-    await page.getByLabel('Reason').fill('Broken jar');
+    const usual = page.getByRole('group', { name: 'Usual reasons' });
+    expect(await usual.getByRole('button').allTextContents()).toEqual([
+      'Broken',
+      'Out of date',
+      'Lost',
+      'Given as tasting',
+    ]);
+    const reason = page.getByLabel('Reason', { exact: true });
+    await usual.getByRole('button', { name: 'Lost' }).click();
+    expect(await reason.inputValue()).toBe('Lost');
+    await usual.getByRole('button', { name: 'Broken' }).click();
+    expect(await reason.inputValue()).toBe('Broken');
+    expect(await usual.locator('[aria-pressed=true]').allTextContents()).toEqual(['Broken']);
+    await reason.fill('dropped by the door');
+    await usual.getByRole('button', { name: 'Broken' }).click();
+    expect(await axeFindings(page)).toEqual([]);
     await page.getByRole('button', { name: 'Save' }).click();
     await page.getByRole('status').getByText('Write-off of 1 Strawberry jam').waitFor();
     expect((await recordsOf(app, 'loss')).at(-1)).toMatchObject({
       date: '2027-04-03',
       lines: { jam: 1 },
-      reason: 'Broken jar',
+      reason: 'Broken, dropped by the door',
       note: 'Stockroom count of 3 Apr 2027: 1 short',
     });
     await page.goto(result);

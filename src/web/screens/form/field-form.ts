@@ -16,6 +16,8 @@ interface AnyField {
 export type FieldForm = AnyField &
   (
     | Plain<PlainType>
+    /** `usual`: words that are offered to tap. */
+    | { readonly type: 'text'; readonly usual?: readonly string[] }
     /** `likely`: which sellers are offered as one tap each. */
     | { readonly type: 'seller'; readonly likely?: LikelyFor }
     | { readonly type: 'thing'; readonly of: Thing }
@@ -38,7 +40,6 @@ export type FieldForm = AnyField &
 /** What needs no more than its field and words. */
 type PlainType =
   | 'whole'
-  | 'text'
   | 'texts'
   | 'day'
   | 'moment'

@@ -21,6 +21,7 @@ import { offersFor, optionsFor } from './offers.ts';
 import { ReceiptsField } from './receipts-field.tsx';
 import { RowsField } from './rows-field.tsx';
 import { SharesField } from './shares-field.tsx';
+import { UsualWords } from './usual-words.tsx';
 
 /** Draws one field of a form by its row of the table, and hands back what is typed. */
 export interface FormFieldProps {
@@ -74,7 +75,12 @@ export function FormField(props: FormFieldProps) {
     case 'whole':
       return <TextField {...common} inputMode="numeric" />;
     case 'text':
-      return <TextField {...common} />;
+      return (
+        <>
+          <TextField {...common} />
+          {form.usual !== undefined && <UsualWords {...common} usual={form.usual} />}
+        </>
+      );
     case 'texts':
       return <TextField {...common} long optional />;
     case 'day':

@@ -1,6 +1,6 @@
 import type { MovementKind } from '../../../records/record.ts';
 import { say } from '../../say.ts';
-import type { FieldForm, KindForm } from './field-form.ts';
+import type { FieldForm, FieldOf, KindForm } from './field-form.ts';
 
 /** What the form of each kind of movement asks for. The day and the note are added by the form. */
 
@@ -8,7 +8,7 @@ const seller = { type: 'seller', field: 'seller', label: say`Seller` } as const;
 const maybeSeller: FieldForm = { ...seller, optional: true };
 const lines: FieldForm = { type: 'lines', field: 'lines', label: say`Goods` };
 const slip: FieldForm = { type: 'text', field: 'slip', label: say`Slip number`, optional: true };
-const reason: FieldForm = { type: 'text', field: 'reason', label: say`Reason` };
+const reason: FieldOf<'text'> = { type: 'text', field: 'reason', label: say`Reason` };
 const neighbour: FieldForm = {
   type: 'thing',
   of: 'neighbour',
@@ -119,7 +119,10 @@ export const movementForms: Readonly<Record<MovementKind, KindForm>> = {
         hint: say`Only with a seller and without goods.`,
         optional: true,
       },
-      reason,
+      {
+        ...reason,
+        usual: [say`Broken`, say`Out of date`, say`Lost`, say`Given as tasting`],
+      },
     ],
   },
   found: {
