@@ -120,14 +120,28 @@ export class Ledger {
     post(movement, this.#context, mover);
   }
 
+  /**
+   * What one more movement would add to the balances. It is exact for a movement that stands for no
+   * other one; an edit takes back as well what it stands for.
+   */
+  movesOf(movement: MovementRecord): Balances {
+    const moves = new Balances();
+    this.#post(movement, moves, 1);
+    return moves;
+  }
+
   /** Price in minor units of a unit on a day, or at the end of all days. */
   priceOn(product: string, day?: string): number {
     return priceOn(this.#prices, product, day);
   }
 
   #keep(record: BookRecord): void {
-    this.#inOrder = undefined;
-    if (this.standing.add(record)) this.#sort(record);
+    if (!this.standing.add(record)) return;
+    this.#sort(record);
+    this.#inOrder =
+      isMovement(record) && record.replaces === undefined && this.standing.counts(record)
+        ? this.#inOrder && putInOrder(this.#inOrder, record)
+        : undefined;
   }
 
   /** Puts a record where the fold finds it. */
@@ -207,4 +221,13 @@ export class Ledger {
       return record?.kind === 'debit' ? record : undefined;
     },
   };
+}
+
+/** Most records are of the last days: their place is looked for from the end. */
+function putInOrder(
+  movements: readonly MovementRecord[],
+  movement: MovementRecord,
+): readonly MovementRecord[] {
+  const before = movements.findLastIndex((each) => byHappened(each, movement) <= 0);
+  return movements.toSpliced(before + 1, 0, movement);
 }

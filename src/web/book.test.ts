@@ -4,7 +4,7 @@ import { seeded } from '../base/seeded.ts';
 import { memoryCopies } from '../journal/memory-copy.ts';
 import { testBook } from '../ledger/test-book.ts';
 import type { BookRecord } from '../records/record.ts';
-import { Book, type Machine } from './book.ts';
+import { Book, type Draft, type Machine } from './book.ts';
 import { type Connection, NO_ANSWER } from './connection.ts';
 
 const made = testBook({ honey: 800 }, ['ada']);
@@ -16,6 +16,7 @@ function server() {
   const trouble: { next: 'none' | 'lost' | 'refuse' } = { next: 'none' };
   const connection: Connection = {
     openSession: async () => done(undefined),
+    endSession: async () => done(undefined),
     books: async () => done({ books: [], damage: [] }),
     makeBook: async (book) => done({ book: 'cratebook/1', ...book }),
     recordsAfter: async (_book, after) =>
@@ -142,9 +143,23 @@ test('what others wrote in between arrives with the own record', async () => {
   expect(book.ledger.balances.moneyOf('cashbox')).toBe(100);
 });
 
-test('supposing shows balances as they would be and leaves the book as it is', async () => {
+test('changes are shown as they would be and leave the book as it is', async () => {
   const { connection } = server();
   const book = await openBook(connection);
-  expect(book.supposing([fee]).balances.moneyOf('fees')).toBe(350);
-  expect(book.ledger.balances.moneyOf('fees')).toBe(0);
+  const changes = [
+    { ledger: 'money', account: 'bank', before: 0, after: -350 },
+    { ledger: 'money', account: 'fees', before: 0, after: 350 },
+  ];
+  expect(book.changesBy(fee)).toEqual(changes);
+  const [saved] = await savedBy(book, fee);
+  expect(book.changesBy({ ...fee, cents: 500, replaces: saved ?? '' })).toMatchObject([
+    { account: 'bank', before: -350, after: -500 },
+    { account: 'fees', before: 350, after: 500 },
+  ]);
+  expect(book.ledger.balances.moneyOf('fees')).toBe(350);
 });
+
+async function savedBy(book: Book, draft: Draft): Promise<readonly string[]> {
+  const answer = await book.append([draft]);
+  return answer.ok ? answer.value.map(({ id }) => id) : [];
+}

@@ -8,9 +8,14 @@ import type { ErrorAnswer } from '../contract/api.ts';
 import type { BookCopy, CopyStore } from '../journal/book-copy.ts';
 import type { Arrived } from '../journal/journal.ts';
 import { Ledger } from '../ledger/ledger.ts';
+import {
+  balancesAfter,
+  type ChangedBalance,
+  changedBalances,
+} from '../questions/changed-balances.ts';
 import { nextReceipt } from '../questions/next-receipt.ts';
 import { workingDay } from '../questions/working-day.ts';
-import type { BookRecord } from '../records/record.ts';
+import { type BookRecord, isMovement } from '../records/record.ts';
 import { isAboutRecords } from './about-records.ts';
 import type { BookAddress, Connection } from './connection.ts';
 import { type Draft, Stamp } from './draft.ts';
@@ -18,7 +23,6 @@ import { type Heard, readServer, sendOutbox } from './exchange.ts';
 import type { Machine } from './machine.ts';
 import { type OnPhone, onPhone, phoneTrouble, TAKEN_BACK } from './on-phone.ts';
 import { say } from './say.ts';
-import { TrialLedger } from './trial-ledger.ts';
 
 export type { Draft } from './draft.ts';
 export type { Machine } from './machine.ts';
@@ -36,6 +40,9 @@ const PATIENCE_MS = 400;
 
 /** What was read for the first time is on the screen before the device begins to keep it. */
 const SCREEN_FIRST_MS = 100;
+
+/** Taking a book off a phone waits so long for the server to end the session. */
+const SIGN_OUT_MS = 3000;
 
 const STORE_FAILED: ErrorAnswer = {
   name: 'phone_store_failed',
@@ -58,14 +65,13 @@ export class Book {
   readonly #machine: Machine;
   readonly #copy: BookCopy;
   readonly #stamp: Stamp;
-  readonly #trial = new TrialLedger((record) =>
-    this.#stamp.on({ kind: 'void', voids: record.id, reason: 'Only supposed' }),
-  );
   #ledger = Ledger.of([]);
   /** Every record the device has, also those that are held back. */
   readonly #here = new Map<string, BookRecord>();
   /** The working day and what it was asked for: every screen asks, and that reads the book. */
   #day = { asked: '', day: '' };
+  /** The next receipt, and of how many records that goes: forms ask at every letter typed. */
+  #receipt = { of: -1, number: '' };
   /** Local arrival number up to which the copy was read. */
   #seen = 0;
   /** Ids that do not count, as the server did not take them. */
@@ -136,7 +142,11 @@ export class Book {
   /** The next number of this device's own receipts, without a gap or a double. */
   nextReceipt(): string {
     this.version.value;
-    return nextReceipt(this.#here.values(), this.#machine.receiptSeries);
+    if (this.#receipt.of !== this.#here.size) {
+      const number = nextReceipt(this.#here.values(), this.#machine.receiptSeries);
+      this.#receipt = { of: this.#here.size, number };
+    }
+    return this.#receipt.number;
   }
 
   /** This device's own three signs, on its receipts and on its lines of a stall's sheet. */
@@ -157,6 +167,14 @@ export class Book {
   /** Resolves when nothing that was begun is on its way any more. */
   async atRest(): Promise<void> {
     await Promise.all([this.#turn, this.#reading]).catch(() => undefined);
+  }
+
+  /** Ends this browser's session; false where the server was not reached within a moment. */
+  async signOut(): Promise<boolean> {
+    const ended = this.#connection
+      .endSession()
+      .then((answer) => answer.ok || answer.refusal.name === 'not_signed_in');
+    return Promise.race([ended, this.#machine.pause(SIGN_OUT_MS).then(() => false)]);
   }
 
   /** A record that is on this device, whether it counts or is held back. */
@@ -210,15 +228,14 @@ export class Book {
     await this.#changed();
   }
 
-  /**
-   * The book as it would be with these drafts, beside the book itself: for "after" figures of a
-   * form. It holds until something else is supposed.
-   */
-  supposing(drafts: readonly Draft[]): Ledger {
-    return this.#trial.suppose(
-      this.ledger,
-      drafts.map((draft) => this.#stamp.on(draft)),
-    );
+  /** The balances that change with a draft, as they are and as they would be. */
+  changesBy(draft: Draft): readonly ChangedBalance[] {
+    const record = this.#stamp.on(draft);
+    const { balances, standing } = this.ledger;
+    if (isMovement(record) && record.replaces === undefined) {
+      return balancesAfter(balances, this.#ledger.movesOf(record));
+    }
+    return changedBalances(balances, Ledger.of([...standing.records(), record]).balances);
   }
 
   async #add(said: string, drafts: readonly Draft[], isQuiet: boolean): Promise<Appending> {

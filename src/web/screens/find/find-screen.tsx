@@ -14,6 +14,8 @@ import { isKind } from '../../../records/record.ts';
 import { useBook } from '../../book.ts';
 import { Button } from '../../parts/button.tsx';
 import { Page } from '../../parts/page.tsx';
+import { useGrowing } from '../../parts/use-growing.ts';
+import { useInSteps } from '../../parts/use-in-steps.ts';
 import type { ScreenProps } from '../../routes.ts';
 import { FindForm } from './find-form.tsx';
 import { FoundList } from './found-list.tsx';
@@ -34,43 +36,59 @@ export function FindScreen({ search }: ScreenProps) {
     // The address follows without a step in the history for every letter typed.
     history.replaceState(null, '', text === '' ? '/find' : `/find?${text}`);
   }, [asked.value]);
-  const found = findRecords(ledger, searchOf(asked.value));
   return (
     <Page title={say`Find`} layout="find">
       <div class="find-columns">
         <FindForm
           asked={asked.value}
-          onAsk={(next) => {
-            asked.value = Object.fromEntries(Object.entries(next).filter(([, text]) => text));
+          onAsk={(change) => {
+            const next = Object.entries({ ...asked.peek(), ...change });
+            asked.value = Object.fromEntries(next.filter(([, text]) => text));
             most.value = SHOWN_FIRST;
           }}
+          onClear={() => (asked.value = {})}
         />
-        <Results found={found} most={most.value} onMore={() => (most.value += SHOWN_FIRST)} />
+        <Results asked={asked.value} most={most.value} onMore={() => (most.value += SHOWN_FIRST)} />
       </div>
     </Page>
   );
 }
 
+/** The answer follows what is typed a moment later, and is drawn in parts: no letter waits. */
 function Results(props: {
-  readonly found: readonly FoundRecord[];
+  readonly asked: Asked;
   readonly most: number;
   readonly onMore: () => void;
 }) {
-  const { found, most } = props;
-  const words = say.count(found.length)`# record|# records`;
+  const { ledger, version } = useBook();
+  const { asked, most } = props;
+  const key = `${version.value} ${JSON.stringify(asked)}`;
+  const found = useInSteps(() => finding(ledger, searchOf(asked)), key);
+  const wanted = Math.min(most, found?.length ?? 0);
+  const drawn = useGrowing(wanted, found);
   return (
     <section class="find-results" aria-labelledby="found-head">
       <h2 class="column-head" id="found-head" aria-live="polite">
-        {words}
+        {found === undefined ? say`Find` : say.count(found.length)`# record|# records`}
       </h2>
-      {found.length === 0 ? (
+      {found?.length === 0 && (
         <p class="none">{say`Nothing fits all of it. Take one condition away.`}</p>
-      ) : (
-        <FoundList found={found.slice(0, most)} />
       )}
-      {found.length > most && <Button onClick={props.onMore}>{say`Show more`}</Button>}
+      {found !== undefined && drawn > 0 && <FoundList found={found.slice(0, drawn)} />}
+      {found !== undefined && drawn === wanted && found.length > wanted && (
+        <Button onClick={props.onMore}>{say`Show more`}</Button>
+      )}
     </section>
   );
+}
+
+/** What was typed is on the screen before the book is searched. */
+function* finding(
+  ledger: Ledger,
+  search: RecordSearch,
+): Generator<undefined, readonly FoundRecord[]> {
+  yield undefined;
+  return findRecords(ledger, search);
 }
 
 /** So many texts are made ready at a time: a few milliseconds, also on a slow phone. */

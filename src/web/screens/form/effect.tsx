@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import { type ChangedBalance, changedBalances } from '../../../questions/changed-balances.ts';
+import type { ChangedBalance } from '../../../questions/changed-balances.ts';
 import { followsFromOthers } from '../../../questions/follows-from-others.ts';
 import type { BookRecord } from '../../../records/record.ts';
 import { accountName } from '../../../statements/account-name.ts';
@@ -22,10 +22,7 @@ export function Effect(props: {
   const key = JSON.stringify([props.draft ?? '', version]);
   const settled = useSettled({ draft: props.draft }, key, PAUSE_MS);
   const changed = useMemo(
-    () =>
-      settled?.draft === undefined
-        ? []
-        : changedBalances(book.ledger.balances, book.supposing([settled.draft]).balances),
+    () => (settled?.draft === undefined ? [] : book.changesBy(settled.draft)),
     [settled],
   );
   const shown = changed.filter((change) => !followsFromOthers(change));
