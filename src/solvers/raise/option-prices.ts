@@ -1,3 +1,5 @@
+import { assert } from '../../base/assert.ts';
+
 /**
  * Prices that tell which options of a multiple-choice knapsack can be part of a best answer: a
  * price for each unit of cost and a bonus for each option that counts. Taking in every group what
@@ -15,11 +17,16 @@ export interface PricedOption {
   readonly count: number;
 }
 
+export interface CheapOption extends PricedOption {
+  /** How much lower the bound is once it is taken. */
+  readonly loss: number;
+}
+
 export interface PricedProblem {
-  /** In each group by rising cost; those that count come after those that do not. */
+  /** In each group by rising cost: first those that do not count, at least one, then the others. */
   readonly groups: readonly (readonly PricedOption[])[];
   readonly capacity: number;
-  /** The least number of chosen options that count; it can be reached within the capacity. */
+  /** How many chosen options are to count; so many can within the capacity. */
   readonly count: number;
 }
 
@@ -32,69 +39,51 @@ export interface Prices {
 
 /** Prices at which the bound is nearly lowest. */
 export function optionPrices(problem: PricedProblem): Prices {
-  const flat = flatOptions(problem);
-  const atBonus = (bonus: number) => {
-    const of = (price: number) => relaxed(flat, price, bonus);
-    const end = dearest(flat, bonus);
-    // At that price every group takes the option that costs nothing.
-    const dear = end * flat.capacity - bonus * flat.wanted;
-    const last = { value: dear, slope: flat.capacity, count: 0 };
-    const { left, right } = lowestPoint(of, end, last);
-    // Between the two answers that meet there lies the one that costs just the capacity.
-    const width = right.point.slope - left.point.slope;
-    const part = width > 0 ? clamped(right.point.slope / width) : 0;
-    const count = part * left.point.count + (1 - part) * right.point.count;
-    const [near] = [left, right].sort((a, b) => a.point.value - b.point.value);
-    const value = near?.point.value ?? 0;
-    return { value, slope: count - problem.count, price: near?.at ?? 0 };
-  };
-  let end = Math.max(1, ...flat.gain);
-  while (atBonus(end).slope < -BARELY && end < highestBonus(problem)) end *= 4;
-  const { left, right } = lowestPoint(atBonus, end);
-  const best = left.point.value < right.point.value ? left : right;
-  return { price: best.point.price, bonus: best.at };
+  const corners = cornersOf(problem);
+  const { price, bonus } = lowestPoint((at) => boundAtPrice(corners, at), averagePrice(corners));
+  return { price, bonus };
 }
 
 /**
  * The options that are best in their group at some prices, one after the other, for the loops that
  * go through them again and again: the corners of the upper hull of gain over cost, of those that
- * count and of the others.
+ * do not count and then of those that do.
  */
-interface FlatOptions {
+interface Corners {
   readonly cost: Float64Array;
   readonly gain: Float64Array;
-  readonly count: Float64Array;
-  /** Where each group ends. */
+  /** Where in each group those that do not count end, and where all end. */
+  readonly plainEnds: Int32Array;
   readonly ends: Int32Array;
   readonly capacity: number;
   readonly wanted: number;
 }
 
-function flatOptions({ groups, capacity, count: wanted }: PricedProblem): FlatOptions {
+function cornersOf({ groups, capacity, count: wanted }: PricedProblem): Corners {
   const size = groups.reduce((all, group) => all + group.length, 0);
   const cost = new Float64Array(size);
   const gain = new Float64Array(size);
-  const count = new Float64Array(size);
+  const plainEnds = new Int32Array(groups.length);
   const ends = new Int32Array(groups.length);
   let end = 0;
-  let place = 0;
-  for (const group of groups) {
+  for (let place = 0; place < groups.length; place += 1) {
     let hull = end;
     let counted = 0;
-    for (const option of group) {
-      if (option.count !== counted) hull = end;
+    for (const option of groups[place] ?? []) {
+      if (option.count !== counted) {
+        plainEnds[place] = end;
+        hull = end;
+      }
       counted = option.count;
       while (end - hull >= 2 && isUnderLine(cost, gain, end, option)) end -= 1;
       cost[end] = option.cost;
       gain[end] = option.gain;
-      count[end] = option.count;
       end += 1;
     }
+    if (counted === 0) plainEnds[place] = end;
     ends[place] = end;
-    place += 1;
   }
-  const cut = (all: Float64Array) => all.subarray(0, end);
-  return { cost: cut(cost), gain: cut(gain), count: cut(count), ends, capacity, wanted };
+  return { cost, gain, plainEnds, ends, capacity, wanted };
 }
 
 /** True where the last of the corners before an end lies on or under the line to the option. */
@@ -109,28 +98,98 @@ function isUnderLine(
   return (gain1 - gain0) * (option.cost - cost1) <= (option.gain - gain1) * (cost1 - cost0);
 }
 
-/** A price at which no option is worth its cost. */
-function dearest({ cost, gain, count }: FlatOptions, bonus: number): number {
-  let most = 1;
-  for (let at = 0; at < cost.length; at += 1) {
-    const units = cost[at] ?? 0;
-    if (units > 0) most = Math.max(most, ((gain[at] ?? 0) + bonus * (count[at] ?? 0)) / units);
+/** What a unit gains on average where every group takes the most. */
+function averagePrice({ cost, gain, ends }: Corners): number {
+  let units = 0;
+  let gains = 0;
+  for (const end of ends) {
+    units += cost[end - 1] ?? 0;
+    gains += gain[end - 1] ?? 0;
   }
-  return most;
+  return units > 0 && gains > 0 ? gains / units : 1;
 }
 
-/** A bonus above it makes no option count that this one does not. */
-function highestBonus({ groups, capacity }: PricedProblem): number {
-  const gains = groups.map((group) => Math.max(...group.map(({ gain }) => gain)));
-  return 4 * Math.max(1, ...gains) * (capacity + 1);
+/** The bound at a price, its slope towards a higher one, and the bonus at which it is that low. */
+interface Point extends Prices {
+  readonly value: number;
+  readonly slope: number;
 }
 
-function clamped(part: number): number {
-  return Math.min(1, Math.max(0, part));
+function boundAtPrice(corners: Corners, price: number): Point {
+  const { cost, gain, plainEnds, ends, capacity } = corners;
+  /** By group: what it loses by counting, and what it costs more. */
+  const lost = new Float64Array(ends.length).fill(Number.POSITIVE_INFINITY);
+  const paid = new Float64Array(ends.length);
+  let value = price * capacity;
+  let slope = capacity;
+  let start = 0;
+  for (let place = 0; place < ends.length; place += 1) {
+    const plainEnd = plainEnds[place] ?? 0;
+    const end = ends[place] ?? 0;
+    const plain = bestCorner(corners, start, plainEnd, price);
+    const worth = (gain[plain] ?? 0) - price * (cost[plain] ?? 0);
+    value += worth;
+    slope -= cost[plain] ?? 0;
+    if (end > plainEnd) {
+      const counted = bestCorner(corners, plainEnd, end, price);
+      lost[place] = worth - (gain[counted] ?? 0) + price * (cost[counted] ?? 0);
+      paid[place] = (cost[counted] ?? 0) - (cost[plain] ?? 0);
+    }
+    start = end;
+  }
+  const counting = leastLost(lost, paid, corners.wanted);
+  return {
+    price,
+    bonus: counting.bonus,
+    value: value - counting.lost,
+    slope: slope - counting.paid,
+  };
+}
+
+function bestCorner({ cost, gain }: Corners, start: number, end: number, price: number): number {
+  let best = start;
+  let most = Number.NEGATIVE_INFINITY;
+  for (let at = start; at < end; at += 1) {
+    const worth = (gain[at] ?? 0) - price * (cost[at] ?? 0);
+    if (worth <= most) continue;
+    most = worth;
+    best = at;
+  }
+  return best;
+}
+
+/** What the wanted number of groups that lose least lose and pay; of equal ones each in part. */
+function leastLost(lost: Float64Array, paid: Float64Array, wanted: number) {
+  if (wanted === 0) return { lost: 0, paid: 0, bonus: 0 };
+  const sorted = lost.toSorted();
+  const last = sorted[wanted - 1] ?? 0;
+  const next = sorted[wanted] ?? last;
+  const all = {
+    lost: 0,
+    paid: 0,
+    bonus: next < Number.POSITIVE_INFINITY ? (last + next) / 2 : last,
+  };
+  let left = wanted;
+  let ties = 0;
+  let tiesPaid = 0;
+  for (let place = 0; place < lost.length; place += 1) {
+    const loses = lost[place] ?? 0;
+    if (loses === last) {
+      ties += 1;
+      tiesPaid += paid[place] ?? 0;
+    } else if (loses < last) {
+      left -= 1;
+      all.lost += loses;
+      all.paid += paid[place] ?? 0;
+    }
+  }
+  all.lost += left * last;
+  all.paid += (left * tiesPaid) / ties;
+  return all;
 }
 
 export interface Bound {
-  /** No answer gains more. */
+  /** No answer gains more in which so many count. */
   readonly bound: number;
   /** How much lower the bound is once an option is taken: of all groups, one after the other. */
   readonly losses: Float64Array;
@@ -154,7 +213,8 @@ export function boundAt(problem: PricedProblem, { price, bonus }: Prices): Bound
     bound += best;
     for (; start < at; start += 1) losses[start] = best - (losses[start] ?? 0);
   }
-  const largest = price * problem.capacity + bonus * problem.groups.length + Math.abs(bound);
+  const largest =
+    price * problem.capacity + Math.abs(bonus) * problem.groups.length + Math.abs(bound);
   return { bound, losses, blur: NEAR + ROUNDING * largest };
 }
 
@@ -163,44 +223,43 @@ export function cheapOptions(
   groups: readonly (readonly PricedOption[])[],
   losses: Float64Array,
   spare: number,
-): PricedOption[][] {
+): CheapOption[][] {
   let at = 0;
   return groups.map((group) => {
-    const cheap: PricedOption[] = [];
+    const cheap: CheapOption[] = [];
     for (const option of group) {
-      if ((losses[at] ?? 0) <= spare) cheap.push(option);
+      const loss = losses[at] ?? 0;
+      if (loss <= spare) cheap.push({ ...option, loss });
       at += 1;
     }
     return cheap;
   });
 }
 
-interface Point {
-  readonly value: number;
-  /** A slope of the function there. */
-  readonly slope: number;
-}
-
 /**
- * The lowest point of a convex, piecewise straight function from 0 to an end: where the straight
- * pieces known on both sides meet is looked at next (Kelley's cutting planes on a line).
+ * The lowest point of a convex, piecewise straight function of what is above 0: once a place is
+ * known on either side, where the straight pieces there meet is looked at next (Kelley's cutting
+ * planes on a line).
  */
-function lowestPoint<P extends Point>(of: (at: number) => P, end: number, last?: P) {
-  let left = { at: 0, point: of(0) };
-  if (left.point.slope >= 0) return { left, right: left };
-  let right = { at: end, point: last ?? of(end) };
-  if (right.point.slope <= 0) return { left: right, right };
-  for (let turn = 0; turn < TURNS; turn += 1) {
-    const drop = left.point.value - right.point.value - left.point.slope * (left.at - right.at);
-    const meet = right.at + drop / (right.point.slope - left.point.slope);
-    const at = meet > left.at && meet < right.at ? meet : (left.at + right.at) / 2;
-    const point = of(at);
-    const floor = left.point.value + left.point.slope * (at - left.at);
-    if (point.slope <= 0) left = { at, point };
-    else right = { at, point };
+function lowestPoint(of: (at: number) => Point, start: number): Point {
+  let left = of(0);
+  let right = left;
+  for (let at = start; right.slope < 0; at *= 2) {
+    assert(at < Number.POSITIVE_INFINITY, 'as many as must can count within the capacity');
+    left = right;
+    right = of(at);
+  }
+  for (let turn = 0; turn < TURNS && left.slope < 0; turn += 1) {
+    const drop = left.value - right.value - left.slope * (left.price - right.price);
+    const meet = right.price + drop / (right.slope - left.slope);
+    const isBetween = meet > left.price && meet < right.price;
+    const point = of(isBetween ? meet : (left.price + right.price) / 2);
+    const floor = left.value + left.slope * (point.price - left.price);
+    if (point.slope <= 0) left = point;
+    else right = point;
     if (point.value - floor <= NEAR_ENOUGH) break;
   }
-  return { left, right };
+  return left.value < right.value ? left : right;
 }
 
 const TURNS = 60;
@@ -210,29 +269,3 @@ const NEAR_ENOUGH = 0.5;
 const NEAR = 0.01;
 /** Sums of a few hundred numbers in floating point stay nearer than this part of the largest. */
 const ROUNDING = 1e-13;
-/** Of counts: what rounding leaves of a slope that is 0. */
-const BARELY = 1e-6;
-
-/** The bound at two prices, and its slope towards a higher price of cost. */
-function relaxed(flat: FlatOptions, price: number, bonus: number) {
-  const { cost, gain, count, ends } = flat;
-  let value = price * flat.capacity - bonus * flat.wanted;
-  let costs = 0;
-  let counts = 0;
-  let at = 0;
-  for (let group = 0; group < ends.length; group += 1) {
-    const end = ends[group] ?? 0;
-    let most = Number.NEGATIVE_INFINITY;
-    let best = at;
-    for (; at < end; at += 1) {
-      const worth = (gain[at] ?? 0) + bonus * (count[at] ?? 0) - price * (cost[at] ?? 0);
-      if (worth <= most) continue;
-      most = worth;
-      best = at;
-    }
-    value += most;
-    costs += cost[best] ?? 0;
-    counts += count[best] ?? 0;
-  }
-  return { value, slope: flat.capacity - costs, count: counts };
-}

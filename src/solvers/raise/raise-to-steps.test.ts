@@ -90,6 +90,21 @@ describe('raising to steps', () => {
     expect(raised).toEqual({ give: [0, 2, 3], goals: 2, worth: 0 });
   });
 
+  it.each([
+    [
+      [10, 5, 15, 0],
+      [3, 0, 0, 0],
+    ],
+    [
+      [15, 5, 10, 0],
+      [0, 0, 3, 0],
+    ],
+  ])('of two equal steps from %j takes the one that lifts the lower', (heights, give) => {
+    const members = heights.map((height) => ({ height }));
+    const steps = [13, 18].map((height) => ({ height, worth: 1 }));
+    expect(raiseToSteps({ pool: 3, members, steps }).give).toEqual(give);
+  });
+
   it('gives what is left to the lowest, one after the other', () => {
     const members = [{ height: 4 }, { height: 1 }, { height: 2 }];
     expect(raiseToSteps({ pool: 4, members, steps: [] }).give).toEqual([0, 3, 1]);

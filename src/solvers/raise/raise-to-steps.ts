@@ -2,12 +2,14 @@ import { assert } from '../../base/assert.ts';
 import { sum } from '../../base/sum.ts';
 import {
   boundAt,
+  type CheapOption,
   cheapOptions,
   optionPrices,
   type PricedOption,
   type Prices,
 } from './option-prices.ts';
-import { OptionTable } from './option-table.ts';
+import { type Limits, OptionTable } from './option-table.ts';
+import { type Step, StepMarks } from './step-marks.ts';
 import { waterLevel } from './water-level.ts';
 
 /**
@@ -28,6 +30,7 @@ export interface ToRaise {
   /** Whole units to give, all of them. */
   readonly pool: number;
   readonly members: readonly Member[];
+  /** All worths together at most `WORTH_MOST`. */
   readonly steps: readonly Step[];
 }
 
@@ -36,13 +39,6 @@ export interface Member {
   readonly height: number;
   /** Whole units; without it there is no mark of their own. */
   readonly goal?: number;
-}
-
-export interface Step {
-  /** Whole units at which it is reached. */
-  readonly height: number;
-  /** A whole number, 0 or more; all worths together at most `WORTH_MOST`. */
-  readonly worth: number;
 }
 
 export interface Raised {
@@ -79,18 +75,12 @@ class Raising {
   private readonly problem: ToRaise;
   /** What a goal counts: more than all steps of all members together. */
   private readonly goalGain: number;
-  /** What gains are multiplied by in the tables, so that leaving the floor can be counted too. */
-  private readonly scale: number;
-  /** Heights of the steps, from the lowest, and what those up to each are worth together. */
-  private readonly marks: Float64Array;
-  private readonly worths: Float64Array;
+  private readonly marks: StepMarks;
   /** Options from the ground, by place of the tables: those above a floor keep them. */
   private readonly groundGroups: readonly (readonly PricedOption[])[];
   /** Places of the members in the order of the tables: those that no floor can reach come first. */
   private readonly order: readonly number[];
   private readonly highs: number;
-  /** Units that could reach every mark: a table needs no more. */
-  private readonly useful: number;
   private readonly prices: Prices;
   /** As many goals as the pool can reach. */
   private readonly goals: number;
@@ -105,12 +95,7 @@ class Raising {
     const worth = sum(problem.steps.map((step) => step.worth));
     assert(worth <= WORTH_MOST, 'worths stay exact');
     this.goalGain = worth * problem.members.length + 1;
-    this.scale = problem.members.length + 1;
-    const sorted = problem.steps.toSorted((a, b) => a.height - b.height);
-    this.marks = Float64Array.from(sorted, (step) => step.height);
-    this.worths = Float64Array.from(sorted, (_, at) =>
-      sum(sorted.slice(0, at + 1).map((step) => step.worth)),
-    );
+    this.marks = new StepMarks(problem.steps);
     const level = waterLevel(
       problem.members.map(({ height }) => height),
       problem.pool,
@@ -125,10 +110,6 @@ class Raising {
     });
     const ground = this.standingOn(0);
     assert(ground !== undefined, 'nobody needs to be raised to nothing');
-    this.useful = Math.min(
-      problem.pool,
-      sum(ground.groups.map((group) => group.at(-1)?.cost ?? 0)),
-    );
     this.goals = ground.goals + nearestGoals(problem);
     this.prices = optionPrices(this.knapsack(ground));
     const best = this.bestFrom(ground);
@@ -138,38 +119,32 @@ class Raising {
   }
 
   /**
-   * The best answer from the ground. At first only options that lose little are looked at; where
-   * the answer falls short of the bound by more than that, all that could make up for it.
+   * The best answer from the ground. At first only what loses no more than the price of a unit is
+   * looked at, then twice as much, until the best found falls short of the bound by no more.
    */
   private bestFrom(ground: OnFloor) {
     const { bound, losses, blur } = boundAt(this.knapsack(ground), this.prices);
-    const sorted = losses.toSorted();
-    let spare = sorted[Math.floor(FIRST_LOOK * this.order.length)] ?? Number.POSITIVE_INFINITY;
-    for (;;) {
-      const groups = cheapOptions(ground.groups, losses, spare + blur);
-      const highTable = this.tableOf(groups.slice(0, this.highs), NO_FLOOR, ground);
-      const table = this.tableOf(groups.slice(this.highs), 0, ground, highTable);
-      const gains = table.gains();
-      const cost = gains.reduce((best, gain, at) => (gain > (gains[best] ?? 0) ? at : best), 0);
-      const gain = Math.floor((gains[cost] ?? 0) / this.scale);
+    for (let spare = Math.max(1, this.prices.price) + blur; ; spare *= 2) {
+      assert(spare < Number.POSITIVE_INFINITY, 'as many goals can be reached as were counted');
+      const groups = cheapOptions(ground.groups, losses, spare);
+      const limits = { capacity: ground.left, spare };
+      const highTable = this.tableOf(groups.slice(0, this.highs), NO_FLOOR, ground, limits);
+      const table = this.tableOf(groups.slice(this.highs), 0, ground, limits, highTable);
+      const {
+        gain,
+        costs: [cost = 0],
+      } = table.best();
       const goals = Math.floor(gain / this.goalGain);
       const worth = gain - goals * this.goalGain;
-      const isReached = (gains[cost] ?? 0) >= 0 && goals === this.goals - ground.goals;
-      if (isReached && bound - worth <= spare + blur) {
-        const heights = raisedBy(ground, table, table.chosenAt(cost).options);
-        const floor = waterLevel(heights, ground.left - cost);
-        return { worth: ground.worth + worth, highTable, floor };
-      }
-      spare = isReached ? bound - worth : Number.POSITIVE_INFINITY;
+      if (goals < this.goals - ground.goals || bound - worth > spare) continue;
+      const heights = raisedBy(ground, table, table.chosenAt(cost).options);
+      const floor = waterLevel(heights, ground.left - cost);
+      return { worth: ground.worth + worth, highTable, floor };
     }
   }
 
   private knapsack({ groups, left, goals }: OnFloor) {
-    return {
-      groups,
-      capacity: Math.min(left, this.useful),
-      count: Math.max(0, this.goals - goals),
-    };
+    return { groups, capacity: left, count: this.goals - goals };
   }
 
   /** The highest floor under all heights at which goals and worth come out as well as ever. */
@@ -193,8 +168,7 @@ class Raising {
     const standing = this.standingOn(floor);
     const table = standing && this.bestTable(standing, floor);
     if (standing === undefined || table === undefined) return false;
-    const best = this.bestGain(standing);
-    return table.gains().some((gain) => Math.floor(gain / this.scale) === best);
+    return table.best().gain === this.bestGain(standing);
   }
 
   /** Of all answers as good on the highest floor, the leximin one. */
@@ -202,14 +176,8 @@ class Raising {
     const standing = this.standingOn(floor);
     const table = standing && this.bestTable(standing, floor);
     assert(standing !== undefined && table !== undefined, 'the highest floor can be paid');
-    const best = this.bestGain(standing);
-    // A unit that takes somebody off the floor is no loss: it would have gone there anyway.
-    const lost = Array.from(table.gains(), (gain, cost) => {
-      const isBest = Math.floor(gain / this.scale) === best;
-      return isBest ? cost - (gain % this.scale) : Number.POSITIVE_INFINITY;
-    });
-    const least = lost.reduce((a, b) => Math.min(a, b));
-    const costs = [...lost.keys()].filter((cost) => lost[cost] === least);
+    const { gain, costs } = table.best();
+    assert(gain === this.bestGain(standing), 'the highest floor can be stood on');
     const better = (a: readonly number[], b: readonly number[]) =>
       compareLowestFirst(raisedBy(standing, table, a), raisedBy(standing, table, b));
     const even = table
@@ -229,7 +197,7 @@ class Raising {
     for (const [at, place] of this.order.entries()) {
       const height = heights[at] ?? 0;
       give[place] = height - this.memberAt(place).height;
-      worth += this.worthAt(height);
+      worth += this.marks.worthAt(height);
       if (isAtGoal(this.memberAt(place), height)) goals += 1;
     }
     assert(goals === this.goals && worth === this.worth, 'the answer is as good as the best');
@@ -246,8 +214,9 @@ class Raising {
     const { bound, losses, blur } = boundAt(this.knapsack(standing), this.prices);
     const spare = bound - (this.worth - standing.worth) + blur;
     if (spare < 0) return undefined;
-    const groups = cheapOptions(standing.groups, losses, spare);
-    return this.tableOf(groups.slice(this.highs), floor, standing, this.highTable);
+    const groups = cheapOptions(standing.groups, losses, spare).slice(this.highs);
+    const limits = { capacity: standing.left, spare };
+    return this.tableOf(groups, floor, standing, limits, this.highTable);
   }
 
   private standingOn(floor: number): OnFloor | undefined {
@@ -258,7 +227,7 @@ class Raising {
     return {
       heights,
       goals: members.filter((member, at) => isAtGoal(member, heights[at] ?? 0)).length,
-      worth: sum(heights.map((height) => this.worthAt(height))),
+      worth: sum(heights.map((height) => this.marks.worthAt(height))),
       left,
       groups: members.map((member, at) =>
         heights[at] === member.height
@@ -270,43 +239,27 @@ class Raising {
 
   /** A table of groups of options, continuing another, whose members stand on a floor or above. */
   private tableOf(
-    groups: readonly (readonly PricedOption[])[],
+    groups: readonly (readonly CheapOption[])[],
     floor: number,
-    { heights, left }: OnFloor,
-    before?: OptionTable,
+    { heights }: OnFloor,
+    limits: Limits,
+    start = OptionTable.empty(),
   ): OptionTable {
-    const capacity = Math.min(left, this.useful);
-    const start = before ?? OptionTable.empty(capacity);
-    const scaled = groups.map((group, at) => {
+    const options = groups.map((group, at) => {
       const leaves = heights[start.groups.length + at] === floor ? 1 : 0;
-      return group.map(({ cost, gain, count }) => ({
+      return group.map(({ cost, gain, count, loss }) => ({
         cost,
-        gain: (count * this.goalGain + gain) * this.scale + (cost > 0 ? leaves : 0),
+        gain: count * this.goalGain + gain,
+        // A unit that takes somebody off the floor is none: it would have gone there anyway.
+        waste: cost - (cost > 0 ? leaves : 0),
+        loss,
       }));
     });
-    return start.with(scaled, capacity);
+    return start.with(options, limits);
   }
 
-  /** Marks above a height within reach that gain something, nearest first; before them: none. */
-  private options(member: Member, height: number): PricedOption[] {
-    const marks = member.goal === undefined ? this.marks : withMark(this.marks, member.goal);
-    const options: PricedOption[] = [{ cost: 0, gain: 0, count: 0 }];
-    const now = this.worthAt(height);
-    for (const mark of marks) {
-      if (mark <= height || mark - height > this.problem.pool) continue;
-      const gain = this.worthAt(mark) - now;
-      const count = isAtGoal(member, mark) && !isAtGoal(member, height) ? 1 : 0;
-      const last = options.at(-1);
-      if (last !== undefined && gain === last.gain && count === last.count) continue;
-      options.push({ cost: mark - height, gain, count });
-    }
-    return options;
-  }
-
-  private worthAt(height: number): number {
-    let at = this.marks.length - 1;
-    while (at >= 0 && (this.marks[at] ?? 0) > height) at -= 1;
-    return this.worths[at] ?? 0;
+  private options({ goal }: Member, height: number): readonly PricedOption[] {
+    return this.marks.optionsFrom(height, goal, this.problem.pool);
   }
 
   private memberAt(place: number): Member {
@@ -319,14 +272,6 @@ class Raising {
 /** High members stand on no floor. */
 const NO_FLOOR = -1;
 
-/** Sorted marks with one more among them. */
-function withMark(marks: Float64Array, mark: number): Float64Array {
-  const all = new Float64Array(marks.length + 1);
-  all.set(marks);
-  all[marks.length] = mark;
-  return all.sort();
-}
-
 function isAtGoal({ goal }: Member, height: number): boolean {
   return goal !== undefined && height >= goal;
 }
@@ -334,7 +279,7 @@ function isAtGoal({ goal }: Member, height: number): boolean {
 /** Goals that the pool reaches at most: the nearest ones first, as each counts the same. */
 function nearestGoals({ members, pool }: ToRaise): number {
   const missing = members.map(({ goal, height }) => (goal ?? height) - height);
-  const sorted = missing.filter((units) => units > 0).sort((a, b) => a - b);
+  const sorted = Float64Array.from(missing.filter((units) => units > 0)).sort();
   let left = pool;
   let reached = 0;
   for (const units of sorted) {
@@ -344,9 +289,6 @@ function nearestGoals({ members, pool }: ToRaise): number {
   }
   return reached;
 }
-
-/** How many options a member has at the first look, on average. */
-const FIRST_LOOK = 1.6;
 
 /** Heights once the chosen options of the first groups are paid. */
 function raisedBy(
@@ -369,10 +311,13 @@ function spread(heights: readonly number[], floor: number, units: number): numbe
   return raised;
 }
 
-/** Leximin: above 0 where the first, sorted from the lowest, is the higher where they differ. */
+/**
+ * Leximin: above 0 where the first, sorted from the lowest, is the higher where they differ. What
+ * both have in the same place never decides, so only the rest is sorted.
+ */
 function compareLowestFirst(a: readonly number[], b: readonly number[]): number {
-  const first = a.toSorted((x, y) => x - y);
-  const second = b.toSorted((x, y) => x - y);
+  const first = Float64Array.from(a.filter((height, at) => height !== b[at])).sort();
+  const second = Float64Array.from(b.filter((height, at) => height !== a[at])).sort();
   for (const [at, height] of first.entries()) {
     const difference = height - (second[at] ?? 0);
     if (difference !== 0) return difference;

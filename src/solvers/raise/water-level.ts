@@ -4,7 +4,7 @@
  * @param heights whole units, at least one; @param units whole units to give
  */
 export function waterLevel(heights: readonly number[], units: number): number {
-  const sorted = heights.toSorted((a, b) => a - b);
+  const sorted = Float64Array.from(heights).sort();
   let level = sorted[0] ?? 0;
   let left = units;
   for (let below = 1; below <= sorted.length; below += 1) {
