@@ -11,6 +11,11 @@ export async function allSent(page: Page): Promise<void> {
   await page.waitForFunction(waitsForNothing, STORE, { polling: 50 });
 }
 
+/** Waits until this device keeps the whole book: at a first visit it is drawn before. */
+export async function bookKept(page: Page): Promise<void> {
+  await page.waitForFunction(hasPlace, STORE, { polling: 50 });
+}
+
 async function waitsForNothing(name: string): Promise<boolean> {
   const known = await indexedDB.databases();
   if (!known.some((database) => database.name === name)) return true;
@@ -25,4 +30,22 @@ async function waitsForNothing(name: string): Promise<boolean> {
   );
   db.close();
   return rows.every((row) => row.held !== undefined);
+}
+
+async function hasPlace(name: string): Promise<boolean> {
+  const known = await indexedDB.databases();
+  if (!known.some((database) => database.name === name)) return false;
+  return new Promise((resolve, reject) => {
+    const opening = indexedDB.open(name);
+    opening.onerror = () => reject(opening.error);
+    opening.onsuccess = () => {
+      const db = opening.result;
+      const counting = db.transaction('places').objectStore('places').count();
+      counting.onerror = () => reject(counting.error);
+      counting.onsuccess = () => {
+        db.close();
+        resolve(counting.result > 0);
+      };
+    };
+  });
 }

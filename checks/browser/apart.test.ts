@@ -1,8 +1,8 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, expect, test } from 'vitest';
-import { allSent } from './all-sent.ts';
+import { allSent, bookKept } from './all-sent.ts';
 import {
   Phone,
   StoppableServer,
@@ -49,6 +49,7 @@ test('two phones apart change one record: both come in, and a person chooses', a
   await startDemo(first);
   let second = await signInAndKeep(two, server);
   await heading(second, 'Places');
+  await bookKept(second);
   const deposit = (await serverRecords(first)).find((record) => record.kind === 'deposit');
   const before = (await serverRecords(first)).length;
   await server.stop();
@@ -115,4 +116,8 @@ function changeApp(folder: string): void {
   const after = before.replace(/(\/index\.html`?['"]?,revision:[`'"])[0-9a-f]{8}/, '$100000000');
   expect(after).not.toBe(before);
   writeFileSync(worker, after);
+  // What was packed is of the version before.
+  for (const file of [page, worker]) {
+    for (const packed of ['.br', '.gz']) rmSync(file + packed, { force: true });
+  }
 }

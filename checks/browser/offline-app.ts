@@ -5,6 +5,7 @@ import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import type { BookRecord } from '../../src/records/record.ts';
 import { APP_FILES } from '../../src/start/built-app.ts';
 import { type Serving, startServing } from '../../src/start/serve.ts';
+import { bookKept } from './all-sent.ts';
 import { BOOK, CHROMIUM_FLAGS, chromiumPath, PHONE } from './harness.ts';
 
 /**
@@ -124,6 +125,7 @@ export async function startDemo(page: Page): Promise<void> {
   await ask(page, '/api/books', { ...BOOK, start: 'demo' });
   await page.goto(new URL('/', page.url()).href);
   await page.getByRole('heading', { level: 1, name: 'Places' }).waitFor();
+  await bookKept(page);
 }
 
 export async function serverRecords(page: Page): Promise<BookRecord[]> {

@@ -4,7 +4,7 @@ import { seeded } from '../base/seeded.ts';
 import { memoryCopies } from '../journal/memory-copy.ts';
 import { testBook } from '../ledger/test-book.ts';
 import type { BookRecord } from '../records/record.ts';
-import { Book, type Draft, type Machine } from './book.ts';
+import { Book, type Draft, isWhole, type Machine } from './book.ts';
 import { type Connection, NO_ANSWER } from './connection.ts';
 
 const made = testBook({ honey: 800 }, ['ada']);
@@ -88,6 +88,18 @@ test('a book is there before it is kept, and what is added meanwhile is kept wit
   const ids = (await copy.journal.readSince(0)).map(({ record }) => record.id);
   expect(ids.toSorted()).toEqual(kept.map(({ id }) => id).toSorted());
   expect(opened.value.ledger.balances.moneyOf('fees')).toBe(350);
+});
+
+test('a copy that was cut off while it was kept is not taken for the book', async () => {
+  const { kept, connection } = server();
+  const device = machine();
+  const copy = await device.copies.openCopy({ group: 'g', season: 's' });
+  await copy.take(kept.slice(0, 1));
+  const opened = await Book.open({ group: 'g', season: 's' }, connection, device);
+  expect(opened.ok && opened.value.ledger.size).toBe(made.setup.length);
+  expect(isWhole(await copy.state())).toBe(false);
+  if (opened.ok) await opened.value.atRest();
+  expect(isWhole(await copy.state())).toBe(true);
 });
 
 test('records of one tap follow each other in time', async () => {

@@ -5,7 +5,7 @@ import { assert } from '../base/assert.ts';
 import { canonicalText } from '../base/canonical-text.ts';
 import { done, type Outcome, refused } from '../base/outcome.ts';
 import type { ErrorAnswer } from '../contract/api.ts';
-import type { BookCopy, CopyStore } from '../journal/book-copy.ts';
+import type { BookCopy, CopyState, CopyStore } from '../journal/book-copy.ts';
 import type { Arrived } from '../journal/journal.ts';
 import { Ledger } from '../ledger/ledger.ts';
 import {
@@ -108,7 +108,7 @@ export class Book {
     const copy = await machine.copies.openCopy(address);
     const book = new Book(address, connection, machine, copy);
     await book.#catchUp();
-    if (book.#here.size > 0) void book.refresh();
+    if (isWhole(await copy.state())) void book.refresh();
     else {
       const read = await book.#firstReading();
       if (!read.ok) return read;
@@ -364,6 +364,11 @@ export class Book {
     }
     return changed;
   }
+}
+
+/** The place moves when all was kept: without it the device has a part, or nothing, of the book. */
+export function isWhole({ place }: CopyState): boolean {
+  return place !== undefined;
 }
 
 export const BookContext = createContext<Book | undefined>(undefined);
