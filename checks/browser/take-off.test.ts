@@ -86,11 +86,17 @@ test('once all is sent, the phone keeps nothing and the server everything', asyn
   await takeOff();
   await page.getByRole('heading', { name: 'The book is off this phone' }).waitFor();
   await expect.poll(kept).toEqual({ databases: [], caches: [], workers: 0, words: 0 });
+  await page.getByText('is signed out').waitFor();
+  await page.evaluate(() => dispatchEvent(new Event('online')));
+  expect((await kept()).databases).toEqual([]);
+  // What the browser still has of the session opens the book no more, by itself or asked again.
+  await expect(serverRecords(page)).rejects.toThrow('401');
+  await page.goto(`${server.origin}/phone`);
+  await page.getByRole('heading', { name: 'The book cannot be opened' }).waitFor();
+  page = await signInAndKeep(phone, server);
   const after = await serverRecords(page);
   expect(after.some((record) => record.kind === 'bank-fee' && record.cents === 425)).toBe(true);
   expect(after.length).toBeGreaterThanOrEqual(before);
-  await page.evaluate(() => dispatchEvent(new Event('online')));
-  expect((await kept()).databases).toEqual([]);
 });
 
 test('the number written lets go what cannot be sent any more', async () => {
@@ -106,6 +112,7 @@ test('the number written lets go what cannot be sent any more', async () => {
   await page.getByLabel('How many records and lines may be lost for good?').fill('1');
   await page.getByRole('button', { name: 'Take it off, and lose them' }).click();
   await page.getByRole('heading', { name: 'The book is off this phone' }).waitFor();
+  await page.getByText('the server was not reached to sign it out').waitFor();
   await expect.poll(kept).toEqual({ databases: [], caches: [], workers: 0, words: 0 });
   await server.start();
   page = await signInAndKeep(phone, server);

@@ -41,6 +41,7 @@ export class Link {
 
   readonly connection: Connection = {
     openSession: async () => done(undefined),
+    endSession: async () => done(undefined),
     books: async () => done({ books: [], damage: [] }),
     makeBook: async (book) => done({ book: 'cratebook/1', ...book }),
     recordsAfter: async (_address, after) => {

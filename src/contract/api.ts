@@ -7,6 +7,8 @@ import type { BookRecord } from '../records/record.ts';
 export const routes = {
   /** POST {key}: changes the one-time key of the printed address for a session cookie. */
   session: '/api/session',
+  /** POST: ends the session, whose cookie opens nothing afterwards. */
+  sessionEnd: '/api/session/end',
   /** GET: BooksAnswer. POST NewBook: makes an empty or a demo book, answers its Header. */
   books: '/api/books',
   /** GET ?after=ARRIVAL&limit=RECORDS: RecordsAnswer. POST AppendRequest: AppendAnswer. */

@@ -68,6 +68,16 @@ export const routeTable = {
     answer: answer('SessionAnswer'),
     errors: [413, 415],
   },
+  signOut: {
+    method: 'post',
+    path: '/api/session/end',
+    summary: 'Ends the session: its cookie opens nothing from then on.',
+    who: 'session',
+    inPath: noPath,
+    inQuery: NoQuery,
+    answer: answer('SessionAnswer'),
+    errors: [],
+  },
   listBooks: {
     method: 'get',
     path: '/api/books',

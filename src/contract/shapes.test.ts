@@ -33,6 +33,7 @@ describe('schemas and types say the same', () => {
 test('the addresses the app asks are those of the table', () => {
   const asked = [
     routes.session,
+    routes.sessionEnd,
     routes.books,
     routes.records('{group}', '{season}'),
     routes.file('{group}', '{season}'),

@@ -31,7 +31,7 @@ export const SessionRequest = Type.Object(
   closed,
 );
 
-export const SessionAnswer = Type.Object({ signedIn: Type.Literal(true) });
+export const SessionAnswer = Type.Object({ signedIn: Type.Boolean() });
 
 export const BooksAnswer = Type.Object({
   books: Type.Array(Header),

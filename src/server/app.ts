@@ -13,7 +13,7 @@ import { bodyBytes, jsonValue } from './body.ts';
 import { foreignTo, protect } from './guard.ts';
 import { type Asked, type Handler, handlers, type ServerParts } from './handlers.ts';
 import { type Problem, problem } from './problem.ts';
-import { isSignedIn, signInHandler } from './sign-in.ts';
+import { isSignedIn, signInHandler, signOutHandler } from './sign-in.ts';
 
 /**
  * The server: a request goes through the guard, the session, the checks of the table of routes and
@@ -57,7 +57,10 @@ function send(context: Context, { status, answer }: Problem): Response {
 }
 
 function addRoutes(app: Hono, parts: AppParts): void {
-  const byName = handlers(parts, signInHandler(parts.sessions, parts.port));
+  const byName = handlers(parts, {
+    signIn: signInHandler(parts.sessions, parts.port),
+    signOut: signOutHandler(parts.sessions, parts.port),
+  });
   for (const [name, route] of routeEntries()) {
     app.on(route.method.toUpperCase(), honoPath(route.path), async (context) => {
       const answered = await answerTo(context, route, byName[name], parts);

@@ -46,15 +46,14 @@ export interface Asked {
 
 export type Handler = (asked: Asked) => Promise<Outcome<Response, Problem>>;
 
+type ByName = { readonly [name in RouteName]: Handler };
+
 /** One handler a route of the table. They read and write and pass on; sums are made elsewhere. */
-export function handlers(
-  parts: ServerParts,
-  signIn: Handler,
-): { readonly [name in RouteName]: Handler } {
+export function handlers(parts: ServerParts, signing: Pick<ByName, 'signIn' | 'signOut'>): ByName {
   const { library } = parts;
   const described = JSON.stringify(description());
   return {
-    signIn,
+    ...signing,
     listBooks: async ({ context }) => {
       const books = await library.store.books();
       return done(context.json({ books, damage: library.store.damage } satisfies BooksAnswer));

@@ -1,7 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { afterEach, describe, expect, test } from 'vitest';
 import { Sessions } from './sessions.ts';
-import { type TestServer, testServer } from './test-server.ts';
+import { type Answered, type TestServer, testServer } from './test-server.ts';
 
 const HOUR = 3_600_000;
 let server: TestServer | undefined;
@@ -15,6 +15,10 @@ async function signIn(key: string) {
   const { ask, port } = server ?? (await start());
   const headers = { origin: `http://127.0.0.1:${port}`, 'content-type': 'application/json' };
   return ask('POST', '/api/session', headers, JSON.stringify({ key }));
+}
+
+function cookieOf(answer: Answered): string {
+  return answer.headers['set-cookie']?.[0]?.split(';')[0] ?? '';
 }
 
 async function start(): Promise<TestServer> {
@@ -32,7 +36,7 @@ describe('the one-time key', () => {
     expect(set).toContain('HttpOnly');
     expect(set).toContain('SameSite=Strict');
     expect(set).toContain('Path=/api');
-    const cookie = set.split(';')[0] ?? '';
+    const cookie = cookieOf(answer);
     expect((await ask('GET', '/api/books', { cookie })).status).toBe(200);
     expect(cookie).toContain(`cratebook-${port}`);
   });
@@ -96,6 +100,34 @@ describe('a session', () => {
       passTime(8 * HOUR);
     }
     expect((await get('/api/books')).status).toBe(401);
+  });
+
+  test('that is ended opens the book no more, and no other session ends with it', async () => {
+    const { get, post, sessions, cookie } = await start();
+    const other = cookieOf(await signIn(sessions.newKey()));
+    const ended = await post('/api/session/end', {});
+    expect([ended.status, ended.json]).toEqual([200, { signedIn: false }]);
+    const [name = '', ...rest] = ended.headers['set-cookie']?.[0]?.split('; ') ?? [];
+    expect([name, rest]).toEqual([
+      `${cookie.split('=')[0]}=`,
+      expect.arrayContaining(['Max-Age=0', 'Path=/api']),
+    ]);
+    // The cookie itself, kept by somebody: neither reads nor ends anything.
+    expect((await get('/api/books')).status).toBe(401);
+    expect((await post('/api/books', { group: 'a', season: 'b', start: 'empty' })).status).toBe(
+      401,
+    );
+    expect((await post('/api/session/end', {})).status).toBe(401);
+    expect((await server?.ask('GET', '/api/books', { cookie: other }))?.status).toBe(200);
+  });
+
+  test('is not ended by another site', async () => {
+    const { ask, cookie, get } = await start();
+    for (const origin of [undefined, 'http://example.org']) {
+      const answer = await ask('POST', '/api/session/end', { cookie, origin });
+      expect(answer.status).toBe(403);
+    }
+    expect((await get('/api/books')).status).toBe(200);
   });
 
   test('makes room: of more than 20 the oldest ends', () => {

@@ -64,6 +64,11 @@ export class Sessions {
     return true;
   }
 
+  /** Ends the session of a token, where there is one. */
+  end(token: string): void {
+    this.#sessions.delete(hash(token).toString('hex'));
+  }
+
   #secret(): string {
     return Buffer.from(this.#parts.random(SECRET_BYTES)).toString('base64url');
   }

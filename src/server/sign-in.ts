@@ -1,5 +1,5 @@
 import type { Context } from 'hono';
-import { getCookie, setCookie } from 'hono/cookie';
+import { deleteCookie, getCookie, setCookie } from 'hono/cookie';
 import { done, refused } from '../base/outcome.ts';
 import type { Handler } from './handlers.ts';
 import { problem } from './problem.ts';
@@ -27,6 +27,15 @@ export function signInHandler(sessions: Sessions, port: () => number): Handler {
       path: '/api',
     });
     return done(context.json({ signedIn: true }));
+  };
+}
+
+/** Ends the session of whoever asks, here and in the browser. */
+export function signOutHandler(sessions: Sessions, port: () => number): Handler {
+  return async ({ context }) => {
+    const token = deleteCookie(context, cookieName(port()), { path: '/api' });
+    if (token !== undefined) sessions.end(token);
+    return done(context.json({ signedIn: false }));
   };
 }
 

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { BooksAnswer } from '../contract/api.ts';
-import { Book, BookContext, type Machine } from './book.ts';
+import { Book, BookContext, isWhole, type Machine } from './book.ts';
 import { chooseBook, chosenBook } from './chosen-book.ts';
 import type { BookAddress, Connection } from './connection.ts';
 import { Frame } from './frame.tsx';
@@ -9,7 +9,7 @@ import { madeUpOpen, putAway } from './help/made-up-open.ts';
 import { go } from './navigation.ts';
 import { say } from './say.ts';
 import { Shelf, ShelfMessage } from './screens/shelf/shelf.tsx';
-import { isTakenOff } from './taken-off.ts';
+import { takenOff } from './taken-off.ts';
 
 /**
  * The whole app: opens the session with the key of the printed address, finds which book is meant,
@@ -46,7 +46,7 @@ export function App(props: { readonly connection: Connection; readonly machine: 
     addEventListener('hashchange', again);
     return () => removeEventListener('hashchange', again);
   }, []);
-  const now = isTakenOff.value ? TAKEN_OFF : state.value;
+  const now = takenOff.value ? TAKEN_OFF : state.value;
   const book = now.at === 'book' ? now.book : undefined;
   useEffect(() => followOthers(book, machine), [book]);
   const shown = madeUpOpen.value?.book;
@@ -62,8 +62,11 @@ export function App(props: { readonly connection: Connection; readonly machine: 
     case 'taken-off':
       return (
         <ShelfMessage title={say`The book is off this phone`}>
-          {say`This browser keeps nothing of it any more. The server has its book as it was. Close
-            the browser too: until then the server’s address opens the book again.`}
+          {takenOff.value === 'signed-out'
+            ? say`This browser keeps nothing of it any more, and is signed out. The server has its
+              book as it was; only a new address from there opens it here again.`
+            : say`This browser keeps nothing of it any more, but the server was not reached to sign
+              it out. Close the browser too: until then the server’s address opens the book again.`}
         </ShelfMessage>
       );
     case 'shelf':
@@ -138,13 +141,13 @@ async function signIn(connection: Connection): Promise<boolean> {
   return true;
 }
 
-/** The book chosen earlier, where this device has records of it. */
+/** The book chosen earlier, where this device has all of it. */
 async function openFromHere(connection: Connection, machine: Machine): Promise<Book | undefined> {
   const kept = await machine.copies.books();
   const meant = chosenBook(kept);
   if (meant === undefined) return undefined;
   const copy = await machine.copies.openCopy(meant);
-  if ((await copy.journal.lastArrival()) === 0) return undefined;
+  if (!isWhole(await copy.state())) return undefined;
   const book = await Book.open(meant, connection, machine);
   return book.ok ? book.value : undefined;
 }

@@ -26,6 +26,7 @@ export interface BookAddress {
 
 export interface Connection {
   openSession(key: string): Answer<unknown>;
+  endSession(): Answer<unknown>;
   books(): Answer<BooksAnswer>;
   makeBook(book: NewBook): Answer<Header>;
   recordsAfter(book: BookAddress, arrival: number): Answer<RecordsAnswer>;
@@ -38,6 +39,7 @@ export function httpConnection(fetching: typeof fetch): Connection {
   const send = <T>(path: string, body?: unknown) => request<T>(fetching, path, body);
   return {
     openSession: (key) => send(routes.session, { key }),
+    endSession: () => send(routes.sessionEnd, {}),
     books: () => send<BooksAnswer>(routes.books),
     makeBook: (book) => send<Header>(routes.books, book),
     recordsAfter: ({ group, season }, arrival) =>

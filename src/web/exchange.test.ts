@@ -14,6 +14,7 @@ async function phoneWith(kept: BookRecord[]) {
   const sent: number[] = [];
   const connection: Connection = {
     openSession: async () => done(undefined),
+    endSession: async () => done(undefined),
     books: async () => done({ books: [], damage: [] }),
     makeBook: async (book) => done({ book: 'cratebook/1', ...book }),
     recordsAfter: async (_address, after) => {

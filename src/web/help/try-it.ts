@@ -28,6 +28,7 @@ function madeUpConnection(): Connection {
   const arrivals = () => records.map((record, at) => ({ arrival: at + 1, record }));
   return {
     openSession: async () => done(undefined),
+    endSession: async () => done(undefined),
     books: async () => done({ books: [], damage: [] }),
     makeBook: async (book) => done({ book: 'cratebook/1', ...book }),
     recordsAfter: async (_book, after) =>

@@ -1,14 +1,15 @@
-import type { CopyStore } from '../../../journal/book-copy.ts';
-import { isTakenOff } from '../../taken-off.ts';
+import type { Book } from '../../book.ts';
+import { takenOff } from '../../taken-off.ts';
 
 /**
  * Takes the app and its books off a device: databases, kept files, the worker that serves them, and
  * what was typed and chosen here. What only the device has is counted before (see only-here.ts);
- * the server keeps what it has.
+ * the server keeps what it has, and ends the session if it can be reached.
  */
-export async function takeOff(copies: CopyStore): Promise<void> {
-  isTakenOff.value = true;
-  await copies.close();
+export async function takeOff(book: Book): Promise<void> {
+  await book.atRest();
+  takenOff.value = (await book.signOut()) ? 'signed-out' : 'signed-in';
+  await book.copies.close();
   const databases = await indexedDB.databases();
   await Promise.all(databases.flatMap(({ name }) => (name === undefined ? [] : dropped(name))));
   const kept = await caches.keys();

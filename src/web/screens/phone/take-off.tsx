@@ -26,8 +26,7 @@ export function TakeOff() {
     const all = sizeOf(here);
     const confirmed = typedWhole(typed.value);
     if (all === 0 || (all === sizeOf(lost.value) && confirmed.ok && confirmed.value === all)) {
-      await book.atRest();
-      return takeOff(book.copies);
+      return takeOff(book);
     }
     attempt.value = lost.value === undefined ? 0 : attempt.value + 1;
     lost.value = here;
@@ -63,7 +62,7 @@ function About() {
   return (
     <p>
       {say`For a phone that is given back or given on. The copy of every book and the app itself go
-        from this browser. The server keeps its book as it is.`}
+        from this browser, which is signed out. The server keeps its book as it is.`}
     </p>
   );
 }
