@@ -22,6 +22,7 @@ import { slowDown } from './slow-page.ts';
  * Tasks.
  */
 const GOALS = { lcpMs: 2000, inpMs: 100, cls: 0.02, taskMs: 50 };
+const DRAWN_MS = 6000;
 const LARGE = { families: 45, products: 12, days: 63, changesPercent: 5 };
 const SIZE = 5000;
 
@@ -134,15 +135,15 @@ async function oneRun(records: readonly BookRecord[]): Promise<Vitals> {
 async function visits(newPage: () => Promise<Page>, origin: string): Promise<Vitals> {
   const first = await newPage();
   await first.goto(origin);
-  await board(first);
   const firstMs = await lcp(first);
+  await board(first);
   await first.evaluate(async () => void (await navigator.serviceWorker.ready));
   await first.waitForTimeout(1000);
   await first.close();
   const page = await newPage();
   await page.goto(origin);
-  await board(page);
   const laterMs = await lcp(page);
+  await board(page);
   const tasks: (readonly [string, Tasks])[] = [];
   const longest = async (what: string, work: () => Promise<void>) => {
     tasks.push([what, await longestTasks(page, work)]);
@@ -162,15 +163,18 @@ async function board(page: Page): Promise<void> {
   await page.locator('main h1:text-is("Places")').waitFor();
 }
 
-/** Goes to a page within the app, as its links do. */
+/** Goes to a page within the app by a tap on a link, which is laid over the page for it. */
 async function pageOf(page: Page, path: string, title: string): Promise<void> {
   await page.evaluate((to) => {
     const link = document.createElement('a');
     link.href = to;
+    link.id = 'way';
+    link.textContent = to;
+    Object.assign(link.style, { position: 'fixed', top: '0', zIndex: '9' });
     document.body.append(link);
-    link.click();
-    link.remove();
   }, path);
+  await page.locator('#way').tap();
+  await page.evaluate(() => document.querySelector('#way')?.remove());
   await page.locator(`main h1:text-is("${title}")`).waitFor();
   await page.waitForTimeout(500);
 }
@@ -181,7 +185,7 @@ async function interact(page: Page): Promise<void> {
   for (const amount of ['12', '7']) {
     await verbs.getByRole('link', { name: 'Payment' }).tap();
     await page.locator('main h1:text-is("Payment")').waitFor();
-    await page.locator('#field-seller').selectOption({ index: 1 });
+    await page.locator('#field-seller').press('ArrowDown');
     await page.locator('#field-cents').tap();
     await page.locator('#field-cents').press('ControlOrMeta+A');
     await page.keyboard.type(amount, { delay: 60 });
@@ -253,8 +257,9 @@ async function watch(page: Page): Promise<void> {
   });
 }
 
+/** Asked once all is drawn: to look again and again for it would hold up what is measured. */
 async function lcp(page: Page): Promise<number> {
-  await page.waitForTimeout(1500);
+  await page.waitForTimeout(DRAWN_MS);
   return page.evaluate(() => globalThis.watched().lcpMs);
 }
 

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { allSent } from './all-sent.ts';
+import { allSent, bookKept } from './all-sent.ts';
 import { axeFindings, BOOK, reflowAt320 } from './harness.ts';
 import {
   ask,
@@ -34,6 +34,7 @@ describe('two phones at one stall', () => {
     await ask(one, `/api/books/${BOOK.group}/${BOOK.season}/records`, { records: [STALL] });
     two = await signInAndKeep(second, server);
     await heading(two, 'Places');
+    await bookKept(two);
     await open(two, 'sell');
     await heading(two, /^Sales at/);
   });

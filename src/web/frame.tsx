@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { useBook } from './book.ts';
 import { MadeUpLine } from './help/made-up-line.tsx';
@@ -153,6 +154,7 @@ function Current() {
   const { path, search } = address.value;
   const shown = useSignal<Shown | 'missing' | 'not loaded' | undefined>(undefined);
   const first = useRef(true);
+  const drawn = useRef<ComponentChildren>(undefined);
   useEffect(() => {
     const found = routeAt(path);
     if (found === undefined) {
@@ -202,11 +204,15 @@ function Current() {
       </Page>
     );
   }
-  return (
-    <GoneWrong key={now.path}>
-      <now.screen params={now.params} search={search} />
-    </GoneWrong>
-  );
+  // The page before is not drawn anew while the next one comes: a tap is answered at once.
+  if (now.path === path) {
+    drawn.current = (
+      <GoneWrong key={now.path}>
+        <now.screen params={now.params} search={search} />
+      </GoneWrong>
+    );
+  }
+  return drawn.current;
 }
 
 function focusTitle(): void {

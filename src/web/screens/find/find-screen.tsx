@@ -75,6 +75,7 @@ function Results(props: {
         <p class="none">{say`Nothing fits all of it. Take one condition away.`}</p>
       )}
       {found !== undefined && drawn > 0 && <FoundList found={found.slice(0, drawn)} />}
+      {drawn < wanted && <div class="more-coming" />}
       {found !== undefined && drawn === wanted && found.length > wanted && (
         <Button onClick={props.onMore}>{say`Show more`}</Button>
       )}

@@ -1,9 +1,10 @@
-import { useSignal } from '@preact/signals';
+import { type ReadonlySignal, useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { ErrorAnswer } from '../../../contract/api.ts';
 import { type BookRecord, movementKinds } from '../../../records/record.ts';
 import { kindName } from '../../../statements/kind-name.ts';
 import { useBook } from '../../book.ts';
+import { afterPaint } from '../../parts/after-paint.ts';
 import { Button } from '../../parts/button.tsx';
 import { ClosedNotice, useClosed } from '../../parts/closed-season.tsx';
 import { ErrorSummary, type FieldError } from '../../parts/notice.tsx';
@@ -35,20 +36,20 @@ export function RecordForm(props: {
   const busy = useSignal(false);
   const context = { ledger: book.ledger, currency: book.currency };
   const reading = readForm(kind, typed.value, context);
+  const fail = (errors: readonly FieldError[]) => {
+    told.value = errors;
+    attempt.value += 1;
+  };
   const save = async (event: SubmitEvent) => {
     event.preventDefault();
     if (busy.value) return;
-    told.value = reading.errors;
-    attempt.value += 1;
-    if (reading.errors.length > 0) return;
+    if (reading.errors.length > 0) return fail(reading.errors);
+    if (told.value.length > 0) told.value = [];
     busy.value = true;
+    await afterPaint();
     const answer = await book.append([draftOf(kind, reading.values, context, earlier)]);
     busy.value = false;
-    if (!answer.ok) {
-      told.value = toldBy(answer.refusal);
-      attempt.value += 1;
-      return;
-    }
+    if (!answer.ok) return fail(toldBy(answer.refusal));
     attempt.value = 0;
     const [saved] = answer.value;
     if (saved !== undefined) typed.value = props.onSaved(saved, typed.value);
@@ -82,9 +83,7 @@ export function RecordForm(props: {
         <div class="record-effect">
           {care && <p class="care">{care}</p>}
           <div class="form-end">
-            <Button kind="main" submit disabled={busy.value}>
-              {earlier === undefined ? say`Save` : say`Save the edit`}
-            </Button>
+            <SaveButton busy={busy} isEdit={earlier !== undefined} />
             {earlier !== undefined && (
               <a href={`/records/${earlier.id}`}>{say`Leave it as it was`}</a>
             )}
@@ -94,6 +93,15 @@ export function RecordForm(props: {
         </div>
       )}
     </form>
+  );
+}
+
+/** By itself, so that a tap on it draws nothing else before it is answered. */
+function SaveButton(props: { readonly busy: ReadonlySignal<boolean>; readonly isEdit: boolean }) {
+  return (
+    <Button kind="main" submit disabled={props.busy.value}>
+      {props.isEdit ? say`Save the edit` : say`Save`}
+    </Button>
   );
 }
 
