@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -18,10 +19,11 @@ import { smallPng } from './small-png.ts';
 
 /**
  * Pictures of the app. Without a folder, docs: every screen at a desk's and a phone's width as a
- * small picture with an index, and the readme's three; with one, every screen in full and as it
- * prints, for a person to look through:
+ * small picture with an index, and the readme's three, or only some screens anew; with one, every
+ * screen in full and as it prints, for a person to look through:
  *
  *     node tools/take-pictures.ts
+ *     node tools/take-pictures.ts --only ADDRESS…
  *     node tools/take-pictures.ts FOLDER [demo|large|empty] [WORD IN THE ADDRESS]
  */
 /** The part of a long page that a picture in docs shows, in CSS pixels. */
@@ -35,16 +37,18 @@ The made-up season, at 1280 and at 390 pixels; of a long page the upper part. Ma
 | --- | --- | --- |
 `;
 /** Names in Chinese are drawn with the papers' own letters, as a bare machine has none. */
-const LETTERS = join(import.meta.dirname, '..', 'node_modules/@expo-google-fonts/noto-sans-sc');
+const LETTERS = join(import.meta.dirname, '../node_modules/@expo-google-fonts/noto-sans-sc');
 const UUID = /[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}/;
+const HOME = join(import.meta.dirname, '..');
 const [folder, book = 'demo', only = ''] = process.argv.slice(2);
+const anew = folder === '--only' ? process.argv.slice(3) : undefined;
 const fonts = mkdtempSync(join(tmpdir(), 'cratebook-fonts-'));
 symlinkSync(join(LETTERS, '400Regular'), join(fonts, 'fonts'));
 process.env.XDG_DATA_HOME = fonts;
-if (folder === undefined) {
-  const docs = join(import.meta.dirname, '..', 'docs');
-  await takeForReadme(docs);
-  await takeForDocs(docs);
+if (folder === undefined || anew !== undefined) {
+  const docs = join(HOME, 'docs');
+  if (anew === undefined) await takeForReadme(docs);
+  await takeForDocs(docs, anew);
 } else await takeAll(folder);
 await (await launchedBrowser()).close();
 rmSync(fonts, { recursive: true, force: true });
@@ -83,9 +87,10 @@ async function takeOne(
   await app.close();
 }
 
-async function takeForDocs(docs: string): Promise<void> {
+/** @param anew the addresses to take again; every screen without */
+async function takeForDocs(docs: string, anew: readonly string[] | undefined): Promise<void> {
   const into = join(docs, 'screens');
-  rmSync(into, { recursive: true, force: true });
+  if (anew === undefined) rmSync(into, { recursive: true, force: true });
   mkdirSync(into, { recursive: true });
   const app = await openApp({ book: 'demo', viewport: WIDE });
   const rows: string[] = [];
@@ -94,15 +99,7 @@ async function takeForDocs(docs: string): Promise<void> {
     await app.page.locator('main h1').waitFor();
     const title = (await app.page.locator('main h1').textContent()) ?? '';
     const name = fileName(path);
-    for (const [suffix, viewport] of [
-      ['wide', WIDE],
-      ['phone', PHONE],
-    ] as const) {
-      await app.page.setViewportSize({ ...viewport, height: SHOWN[suffix] });
-      const picture = await app.page.screenshot({ animations: 'disabled' });
-      writeFileSync(join(into, `${name}-${suffix}.png`), smallPng(picture));
-    }
-    await app.page.setViewportSize(WIDE);
+    if (anew?.includes(path) !== false) await takeSmall(app, join(into, name));
     const image = (suffix: string, width: number) =>
       `<a href="screens/${name}-${suffix}.png"><img src="screens/${name}-${suffix}.png" ` +
       `width="${width}" alt="${title}, ${suffix}"></a>`;
@@ -111,7 +108,23 @@ async function takeForDocs(docs: string): Promise<void> {
     );
   }
   await app.close();
-  writeFileSync(join(docs, 'screens.md'), `${INDEX_HEAD}${rows.join('\n')}\n`);
+  const index = join(docs, 'screens.md');
+  writeFileSync(index, `${INDEX_HEAD}${rows.join('\n')}\n`);
+  const inForm = ['node_modules/.bin/biome', 'format', '--write', index];
+  execFileSync(process.execPath, inForm, { cwd: HOME });
+}
+
+/** @param to the pictures' name without the width and the ending */
+async function takeSmall(app: OpenedApp, to: string): Promise<void> {
+  for (const [suffix, viewport] of [
+    ['wide', WIDE],
+    ['phone', PHONE],
+  ] as const) {
+    await app.page.setViewportSize({ ...viewport, height: SHOWN[suffix] });
+    const picture = await app.page.screenshot({ animations: 'disabled' });
+    writeFileSync(`${to}-${suffix}.png`, smallPng(picture));
+  }
+  await app.page.setViewportSize(WIDE);
 }
 
 function fileName(path: string): string {
