@@ -4,7 +4,8 @@ import { useContext } from 'preact/hooks';
 import { assert } from '../base/assert.ts';
 import { canonicalText } from '../base/canonical-text.ts';
 import { done, type Outcome, refused } from '../base/outcome.ts';
-import type { ErrorAnswer } from '../contract/api.ts';
+import type { ErrorAnswer, RecordsAnswer } from '../contract/api.ts';
+import { PAGE_MAX_RECORDS } from '../contract/limits.ts';
 import type { BookCopy, CopyState, CopyStore } from '../journal/book-copy.ts';
 import type { Arrived } from '../journal/journal.ts';
 import { Ledger } from '../ledger/ledger.ts';
@@ -19,7 +20,7 @@ import { type BookRecord, isMovement } from '../records/record.ts';
 import { isAboutRecords } from './about-records.ts';
 import type { BookAddress, Connection } from './connection.ts';
 import { type Draft, Stamp } from './draft.ts';
-import { type Heard, readServer, sendOutbox } from './exchange.ts';
+import { readServer, sendOutbox } from './exchange.ts';
 import type { Machine } from './machine.ts';
 import { type OnPhone, onPhone, phoneTrouble, TAKEN_BACK } from './on-phone.ts';
 import { say } from './say.ts';
@@ -107,12 +108,12 @@ export class Book {
   ): Promise<Outcome<Book, ErrorAnswer>> {
     const copy = await machine.copies.openCopy(address);
     const book = new Book(address, connection, machine, copy);
-    await book.#catchUp();
-    if (isWhole(await copy.state())) void book.refresh();
-    else {
+    if (!isWhole(await copy.state())) {
       const read = await book.#firstReading();
-      if (!read.ok) return read;
+      return read.ok ? done(book) : read;
     }
+    await book.#catchUp();
+    void book.refresh();
     return done(book);
   }
 
@@ -202,10 +203,8 @@ export class Book {
   }
 
   /** Sends what waits and takes over what others have written since. */
-  refresh(heard?: Heard): Promise<Outcome<void, ErrorAnswer>> {
-    const mine = this.#turn
-      .then(() => this.#exchange(heard))
-      .catch((error) => this.#storeFailed(error));
+  refresh(): Promise<Outcome<void, ErrorAnswer>> {
+    const mine = this.#turn.then(() => this.#exchange()).catch((error) => this.#storeFailed(error));
     this.#turn = mine.catch(() => undefined);
     return mine;
   }
@@ -275,18 +274,21 @@ export class Book {
   }
 
   /** Resolves as soon as the book was read: keeping it on the device goes on behind the screen. */
-  #firstReading(): Promise<Outcome<void, ErrorAnswer>> {
-    return new Promise((resolve) => {
-      const heard: Heard = (records, isAll) => {
-        this.#count(records);
-        if (isAll) resolve(done(undefined));
-        return this.#machine.pause(SCREEN_FIRST_MS);
-      };
-      void this.refresh(heard).then(resolve);
-    });
+  async #firstReading(): Promise<Outcome<void, ErrorAnswer>> {
+    const first = await this.#connection.recordsAfter(this.address, 0);
+    if (!first.ok) return first;
+    // A part of a book would show balances that are none.
+    if (first.value.records.length >= PAGE_MAX_RECORDS) return this.refresh();
+    this.#count(first.value.records.map(({ record }) => record));
+    this.#turn = this.#machine
+      .pause(SCREEN_FIRST_MS)
+      .then(() => this.#exchange(first.value))
+      .catch((error) => this.#storeFailed(error));
+    return done(undefined);
   }
 
-  async #exchange(heard?: Heard): Promise<Outcome<void, ErrorAnswer>> {
+  /** @param first what was read and counted already, and is only to be kept */
+  async #exchange(first?: RecordsAnswer): Promise<Outcome<void, ErrorAnswer>> {
     const exchange = {
       copy: this.#copy,
       connection: this.#connection,
@@ -294,16 +296,16 @@ export class Book {
     };
     const sent = await sendOutbox(exchange);
     if (sent.ok && sent.value) await this.#changed();
-    const read = sent.ok ? await readServer(exchange, heard) : sent;
-    if (read.ok && heard !== undefined) this.#skip(read.value.kept);
+    const read = sent.ok ? await readServer(exchange, first) : sent;
+    if (read.ok && first !== undefined) this.#skip(read.value.kept);
     await this.#changed();
     this.trouble.value = read.ok ? undefined : read.refusal;
     if (!read.ok) return read;
-    if (heard === undefined && read.value.unkept.length > 0) this.#count(read.value.unkept);
+    if (read.value.unkept.length > 0) this.#count(read.value.unkept);
     return done(undefined);
   }
 
-  /** What was counted when it was heard is not read out of the copy once more. */
+  /** What was counted when it was read is not read out of the copy once more. */
   #skip(kept: readonly Arrived[]): void {
     const [first] = kept;
     // Another window may have kept something before it, which is still to be read.

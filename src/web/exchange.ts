@@ -1,5 +1,5 @@
 import { done, type Outcome } from '../base/outcome.ts';
-import type { ErrorAnswer } from '../contract/api.ts';
+import type { ErrorAnswer, RecordsAnswer } from '../contract/api.ts';
 import { PAGE_MAX_RECORDS } from '../contract/limits.ts';
 import type { BookCopy, OutboxEntry, ServerPlace } from '../journal/book-copy.ts';
 import type { AppendRefusal, Arrived } from '../journal/journal.ts';
@@ -98,17 +98,16 @@ export interface ReadServer {
   readonly full?: AppendRefusal;
 }
 
-/** Told of what was read before it is kept, which waits until this resolves. */
-export type Heard = (records: readonly BookRecord[], isAll: boolean) => Promise<void>;
-
 /**
  * Reads on from the place reached before. The record at that place is read again: where it is
  * another one, the server is not the one that was followed so far (an older backup, another data
  * folder), and all of it is read anew.
+ *
+ * @param first what the server has from its first record on, where it was asked just now
  */
 export async function readServer(
   exchange: Exchange,
-  heard?: Heard,
+  first?: RecordsAnswer,
 ): Promise<Outcome<ReadServer, ErrorAnswer>> {
   const { copy, connection, address } = exchange;
   const kept: Arrived[] = [];
@@ -116,7 +115,10 @@ export async function readServer(
   let place = reached?.arrival === 0 ? undefined : reached;
   for (;;) {
     const after = place === undefined ? 0 : place.arrival - 1;
-    const answer = await connection.recordsAfter(address, after);
+    const answer =
+      first !== undefined && place === undefined
+        ? done(first)
+        : await connection.recordsAfter(address, after);
     if (!answer.ok) return answer;
     const { records } = answer.value;
     const [known] = records;
@@ -127,12 +129,10 @@ export async function readServer(
     const last = fresh.at(-1);
     if (last === undefined) return done({ kept, unkept: [] });
     place = placeOf(last);
-    const isAll = records.length < PAGE_MAX_RECORDS;
-    await heard?.(recordsOf(fresh), isAll);
     const taken = await takeInParts(copy, recordsOf(fresh), place);
     if (!taken.ok) return done({ kept, unkept: recordsOf(fresh), full: taken.refusal });
     for (const added of taken.value) kept.push(added);
-    if (isAll) return done({ kept, unkept: [] });
+    if (records.length < PAGE_MAX_RECORDS) return done({ kept, unkept: [] });
   }
 }
 

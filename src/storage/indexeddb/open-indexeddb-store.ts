@@ -17,14 +17,15 @@ export async function openIndexedDbStore(name: string): Promise<CopyStore> {
   const db = await openDatabase(name);
   const make = async (book: BookName): Promise<Journal> => {
     const { group, season } = book;
-    // A full disk makes the book with its first record instead, which is then refused by name.
+    // A full disk makes the book with its first record instead, which is then refused by name. What
+    // is asked later is answered after this, so nobody waits for it.
     const writing = strictly(db);
     const row = { book: BOOK_VERSION, group, season } as const;
-    await writing
+    writing
       .objectStore('books')
       .put(row)
       .catch(() => undefined);
-    await writing.done.catch(() => undefined);
+    writing.done.catch(() => undefined);
     return journalOver(db, book);
   };
   return {

@@ -4,6 +4,7 @@ import { placeIds, places } from '../../../questions/places.ts';
 import { placeName } from '../../../statements/place-words.ts';
 import { useBook } from '../../book.ts';
 import { Page } from '../../parts/page.tsx';
+import { useSettled } from '../../parts/use-settled.ts';
 import type { ScreenProps } from '../../routes.ts';
 import { Attention } from './attention.tsx';
 import { FirstStepsList } from './first-steps.tsx';
@@ -20,6 +21,8 @@ export function BoardScreen({ params, search }: ScreenProps) {
   const book = useBook();
   const board = places(book.ledger);
   const chosen = placeIds.find((place) => place === params.place);
+  // The places come first: what was written last is a second look, and further down on a phone.
+  const second = useSettled(true, '', 0);
   return (
     <Page
       title={chosen === undefined ? say`Places` : placeName(chosen, say)}
@@ -31,7 +34,11 @@ export function BoardScreen({ params, search }: ScreenProps) {
       <div class="board-columns">
         <PlaceList places={board.places} chosen={chosen} />
         {chosen === undefined ? (
-          <Roll />
+          second ? (
+            <Roll />
+          ) : (
+            <section class="roll" />
+          )
         ) : (
           <PlaceRoll place={chosen} show={search.get('show')} key={chosen} />
         )}
