@@ -93,9 +93,11 @@ function isUnderLine(
   end: number,
   option: PricedOption,
 ): boolean {
-  const [cost0 = 0, cost1 = 0] = [cost[end - 2], cost[end - 1]];
-  const [gain0 = 0, gain1 = 0] = [gain[end - 2], gain[end - 1]];
-  return (gain1 - gain0) * (option.cost - cost1) <= (option.gain - gain1) * (cost1 - cost0);
+  const lastCost = cost[end - 1] ?? 0;
+  const lastGain = gain[end - 1] ?? 0;
+  const costBefore = lastCost - (cost[end - 2] ?? 0);
+  const gainBefore = lastGain - (gain[end - 2] ?? 0);
+  return gainBefore * (option.cost - lastCost) <= (option.gain - lastGain) * costBefore;
 }
 
 /** What a unit gains on average where every group takes the most. */
