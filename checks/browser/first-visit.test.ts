@@ -7,7 +7,7 @@ afterEach(() => app.close());
 
 const pathOf = (address: string): string => new URL(address).pathname;
 
-test('the server is asked for the book while the script of the app is on its way, once', async () => {
+test('the book is asked for, once, while the script of the app is on its way', async () => {
   app = await openApp({ book: 'demo' });
   const cookies = await app.context.cookies();
   const elsewhere = await (await launchedBrowser()).newContext({
