@@ -8,7 +8,7 @@ import { openApp } from './harness.ts';
 /** Bytes of script after gzip: what a phone on a slow line waits for. */
 const FIRST_SCREEN_MAX = 90_000;
 const ALL_MAX = 250_000;
-/** Readers of statements: their chunks are fetched only once a person has chosen a file. */
+/** Readers of statements and lists: fetched only once a file was chosen or a list pasted. */
 const READERS_MAX = 50_000;
 const READERS = /^(?:read-chosen|sheet-table|papaparse)/;
 

@@ -1,20 +1,23 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { proposeProducts, readPastedProducts } from './pasted-products.ts';
+import { textCells } from './text-cells.ts';
+
+const read = (text: string) => readPastedProducts(textCells(text));
 
 /** `name | price | case` a row, as the preview would first show it. */
 function cells(text: string): string[] {
-  return readPastedProducts(text).rows.map((row) => `${row.name} | ${row.price} | ${row.case}`);
+  return read(text).rows.map((row) => `${row.name} | ${row.price} | ${row.case}`);
 }
 
 function proposed(text: string, known: Parameters<typeof proposeProducts>[1] = []) {
-  return proposeProducts(readPastedProducts(text).rows, known, 'USD').map(
+  return proposeProducts(read(text).rows, known, 'USD').map(
     (row) => `${row.state} ${row.product} ${row.price} ${row.case}`,
   );
 }
 
 function findings(text: string, currency = 'USD'): string[] {
-  return proposeProducts(readPastedProducts(text).rows, [], currency).flatMap((row) =>
+  return proposeProducts(read(text).rows, [], currency).flatMap((row) =>
     row.findings.map(({ line, field, wanted }) => `${line} ${field}: ${wanted}`),
   );
 }
@@ -44,7 +47,7 @@ describe('cells of a pasted price list', () => {
   });
 
   it('never takes the price of a case for that of a unit', () => {
-    const pasted = readPastedProducts('Product,Code,Case price,Case size\nHoney,H1,48.00,6');
+    const pasted = read('Product,Code,Case price,Case size\nHoney,H1,48.00,6');
     expect(pasted.rows).toEqual([{ line: 2, name: 'Honey', price: '', case: '6' }]);
     expect(pasted.notKept).toEqual(['Code', 'Case price']);
   });
@@ -105,8 +108,8 @@ describe('what a pasted price list becomes', () => {
           const price = `${Math.floor(cents / 100)}${mark}${String(cents % 100).padStart(2, '0')}`;
           return `Pack ${'x'.repeat(at + 1)}\t${price}\t${units}`;
         });
-        const read = proposeProducts(readPastedProducts(written.join('\n')).rows, [], 'USD');
-        expect(read.map((each) => [each.state, each.price, each.case])).toEqual(
+        const again = proposeProducts(read(written.join('\n')).rows, [], 'USD');
+        expect(again.map((each) => [each.state, each.price, each.case])).toEqual(
           rows.map(({ cents, units }) => ['new', cents, units]),
         );
       }),

@@ -42,9 +42,11 @@ const COLUMNS: ListColumns<ProductColumn> = {
   bare: columnsWithoutHeadings,
 };
 
-/** Reads pasted text into cells. */
-export function readPastedProducts(text: string): PastedRows<ProductColumn> {
-  const { rows, notKept } = textRows(text, COLUMNS);
+/** Reads pasted cells into rows. */
+export function readPastedProducts(
+  pasted: readonly (readonly string[])[],
+): PastedRows<ProductColumn> {
+  const { rows, notKept } = textRows(pasted, COLUMNS);
   return {
     rows: rows.map(({ line, at }) => ({
       line,

@@ -1,9 +1,8 @@
-import Papa from 'papaparse';
 import type { Finding } from './finding.ts';
 
 /**
- * A list as it is pasted from a spreadsheet: tabs, commas or semicolons, with or without a header
- * row, columns in any order. Reading gives cells; what they would become is proposed with findings
+ * A list as it is pasted from a spreadsheet (its cells come from text-cells.ts), with or without a
+ * header row, columns in any order. Reading gives rows; what they would become is proposed with findings
  * a cell, so that a person fixes them in the preview before anything is saved.
  */
 
@@ -47,16 +46,12 @@ export type Twin = 'the book' | 'the list';
 /** Names of people and things have at most so many characters. */
 export const NAME_MAX = 200;
 
-/** Splits pasted text into rows. Never fails: what cannot be understood stays in its cell. */
+/** Finds the rows and columns of pasted cells. What cannot be understood stays in its cell. */
 export function textRows<Column extends string>(
-  text: string,
+  pasted: readonly (readonly string[])[],
   columns: ListColumns<Column>,
 ): { readonly rows: readonly TextRow<Column>[]; readonly notKept: readonly string[] } {
-  const parsed = Papa.parse<string[]>(text.replace(/^\uFEFF/u, ''), {
-    delimiter: delimiterOf(text),
-    skipEmptyLines: false,
-  }).data;
-  const table = parsed
+  const table = pasted
     .map((cells, at) => ({ line: at + 1, cells: cells.map((cell) => tidy(cell)) }))
     .filter(({ cells }) => cells.some((cell) => cell !== ''));
   const headings = table[0]?.cells ?? [];
@@ -70,13 +65,6 @@ export function textRows<Column extends string>(
   const notKept =
     named === undefined ? [] : headings.filter((heading, at) => heading !== '' && !named[at]);
   return { rows, notKept };
-}
-
-/** A tab wins wherever there is one; else whichever of ; and , comes more often outside quotes. */
-function delimiterOf(text: string): string {
-  const bare = text.replace(/"(?:[^"]|"")*"/gu, '');
-  if (bare.includes('\t')) return '\t';
-  return bare.split(';').length > bare.split(',').length ? ';' : ',';
 }
 
 function tidy(cell: string): string {

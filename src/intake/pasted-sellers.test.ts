@@ -2,22 +2,25 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { proposeSellers, readPastedSellers } from './pasted-sellers.ts';
 import { freeId, idFromName } from './short-id.ts';
+import { textCells } from './text-cells.ts';
+
+const read = (text: string) => readPastedSellers(textCells(text));
 
 const NOBODY = { families: [], sellers: [] };
 
 /** `seller | family | goal` a row, as the preview would first show it. */
 function cells(text: string): string[] {
-  return readPastedSellers(text).rows.map((row) => `${row.seller} | ${row.family} | ${row.goal}`);
+  return read(text).rows.map((row) => `${row.seller} | ${row.family} | ${row.goal}`);
 }
 
 function proposed(text: string, known = NOBODY as Parameters<typeof proposeSellers>[1]) {
-  return proposeSellers(readPastedSellers(text).rows, known).map(
+  return proposeSellers(read(text).rows, known).map(
     (row) => `${row.state} ${row.seller.seller} ${row.family.family} ${row.goal ?? '-'}`,
   );
 }
 
 function findings(text: string): string[] {
-  return proposeSellers(readPastedSellers(text).rows, NOBODY).flatMap((row) =>
+  return proposeSellers(read(text).rows, NOBODY).flatMap((row) =>
     row.findings.map((finding) => `${finding.line} ${finding.field} ${finding.severity}`),
   );
 }
@@ -52,7 +55,7 @@ describe('cells of a pasted list', () => {
   });
 
   it('joins first and last name, and names the columns it does not keep', () => {
-    const pasted = readPastedSellers(
+    const pasted = read(
       'First name\tLast name\tBirthday\tParent\tPhone\nAda\tLind\t2016-04-01\tRobin Lind\t555',
     );
     expect(pasted.rows.map((row) => [row.seller, row.family])).toEqual([
@@ -62,7 +65,7 @@ describe('cells of a pasted list', () => {
   });
 
   it('keeps the row number of the pasted text', () => {
-    expect(readPastedSellers('Seller,Family\n\nAda L.,Lind').rows[0]?.line).toBe(3);
+    expect(read('Seller,Family\n\nAda L.,Lind').rows[0]?.line).toBe(3);
   });
 
   it('is empty for nothing', () => {
@@ -111,10 +114,7 @@ describe('what a pasted list becomes', () => {
   });
 
   it('cuts a last name down to its initial and says so', () => {
-    const rows = proposeSellers(
-      readPastedSellers('Ada Lind,Robin Lind\n"Mora, Cai",Max').rows,
-      NOBODY,
-    );
+    const rows = proposeSellers(read('Ada Lind,Robin Lind\n"Mora, Cai",Max').rows, NOBODY);
     expect(rows.map((row) => [row.seller.name, row.state])).toEqual([
       ['Ada L.', 'new'],
       ['Cai M.', 'new'],
@@ -182,7 +182,7 @@ describe('whatever is pasted', () => {
   it('reading never throws', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary' }), (text) => {
-        for (const row of proposeSellers(readPastedSellers(text).rows, NOBODY)) {
+        for (const row of proposeSellers(read(text).rows, NOBODY)) {
           expect(['new', 'already', 'fix']).toContain(row.state);
         }
       }),

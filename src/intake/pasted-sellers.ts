@@ -47,9 +47,11 @@ const COLUMNS: ListColumns<SellerColumn | 'initial'> = {
   bare: columnsWithoutHeadings,
 };
 
-/** Reads pasted text into cells. */
-export function readPastedSellers(text: string): PastedRows<SellerColumn> {
-  const { rows, notKept } = textRows(text, COLUMNS);
+/** Reads pasted cells into rows. */
+export function readPastedSellers(
+  pasted: readonly (readonly string[])[],
+): PastedRows<SellerColumn> {
+  const { rows, notKept } = textRows(pasted, COLUMNS);
   return {
     rows: rows.map(({ line, at }) => ({
       line,

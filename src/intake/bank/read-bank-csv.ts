@@ -1,9 +1,10 @@
 import { done, type Outcome, refused } from '../../base/outcome.ts';
 import { amountMinor } from '../table/amount-text.ts';
+import { csvTable } from '../table/csv-table.ts';
 import { dayOf } from '../table/day-cell.ts';
 import type { FileRefusal } from '../table/file-refusal.ts';
 import { fittingColumns } from '../table/fitting-columns.ts';
-import { cellReader, csvTable, cutOffRow, type TextTable } from '../table/text-table.ts';
+import { cellReader, cutOffRow, type TextTable } from '../table/text-table.ts';
 import type { BankFile, BankLine } from './bank-file.ts';
 import { type BankColumns, goesOut, guessColumns } from './csv-columns.ts';
 

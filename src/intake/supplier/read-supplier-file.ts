@@ -1,8 +1,8 @@
 import { type Outcome, refused } from '../../base/outcome.ts';
+import { csvTable } from '../table/csv-table.ts';
 import type { FileRefusal } from '../table/file-refusal.ts';
 import { fileText } from '../table/file-text.ts';
 import { sheetTable } from '../table/sheet-table.ts';
-import { csvTable } from '../table/text-table.ts';
 import { knownNames, type NamedThings } from './known-names.ts';
 import { readSupplierTable, type SupplierTableSaid } from './read-supplier-table.ts';
 import type { SupplierColumns } from './supplier-columns.ts';

@@ -1,4 +1,3 @@
-import Papa from 'papaparse';
 import type { FileRefusal } from './file-refusal.ts';
 
 /** A table from outside as text: the heads and the rows below them, each with its place. */
@@ -13,12 +12,6 @@ export interface TableRow {
   readonly cells: readonly string[];
   /** Line of the row in the file, from 1 (rows that hold line breaks count as one). */
   readonly at: number;
-}
-
-/** A CSV file (RFC 4180, also with semicolons or tabs) as a table; undefined without any heads. */
-export function csvTable(text: string): TextTable | undefined {
-  const { data } = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), { skipEmptyLines: false });
-  return tableOf(data);
 }
 
 /**

@@ -6,9 +6,10 @@ import {
   guessSupplierColumns,
   type SupplierColumns,
 } from '../../../intake/supplier/supplier-columns.ts';
+import { csvTable } from '../../../intake/table/csv-table.ts';
 import { dayOrders } from '../../../intake/table/day-cell.ts';
 import { fileText } from '../../../intake/table/file-text.ts';
-import { csvTable, type TextTable } from '../../../intake/table/text-table.ts';
+import type { TextTable } from '../../../intake/table/text-table.ts';
 import type { ColumnsTyped } from './columns-form.tsx';
 import type { ChosenFile } from './file-zone.tsx';
 import { saveColumns, savedColumns } from './saved-columns.ts';

@@ -15,7 +15,7 @@ import { PastePreview } from './paste-preview.tsx';
 interface PasteBoxProps<Column extends string, Row extends Proposed<Column>>
   extends Pick<FieldProps, 'label' | 'hint' | 'optional'> {
   readonly rows: Signal<readonly PastedRow<Column>[]>;
-  readonly read: (text: string) => PastedRows<Column>;
+  readonly read: (pasted: readonly (readonly string[])[]) => PastedRows<Column>;
   /** What the rows would become. */
   readonly proposed: readonly Row[];
   /** Each with its heading. */
@@ -33,9 +33,10 @@ export function PasteBox<Column extends string, Row extends Proposed<Column>>(
   const { rows, read } = props;
   const text = useSignal('');
   const notKept = useSignal<readonly string[]>([]);
-  const take = (pasted: string) => {
+  const take = async (pasted: string) => {
     text.value = pasted;
-    const found = read(pasted);
+    const { textCells } = await import('../../../intake/text-cells.ts');
+    const found = read(textCells(pasted));
     rows.value = found.rows;
     notKept.value = found.notKept;
   };
