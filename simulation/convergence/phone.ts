@@ -2,7 +2,7 @@ import type { Seeded } from '../../src/base/seeded.ts';
 import type { BookCopy, CopyStore } from '../../src/journal/book-copy.ts';
 import { memoryCopies } from '../../src/journal/memory-copy.ts';
 import type { KeptBook } from '../../src/server/library.ts';
-import { Book, type Draft } from '../../src/web/book.ts';
+import { Book, type Draft, PATIENCE_MS } from '../../src/web/book.ts';
 import type { BookAddress, Connection } from '../../src/web/connection.ts';
 import { ADDRESS, Link } from './link.ts';
 
@@ -114,7 +114,10 @@ export class Phone {
       },
       random: (bytes: number) => this.#random.bytes(bytes),
       today: () => '2027-03-01',
-      pause: () => new Promise<void>(() => undefined),
+      // A save waits for the server's word here, however long that takes; nothing else waits.
+      pause: async (ms: number) => {
+        if (ms === PATIENCE_MS) await new Promise(() => undefined);
+      },
       receiptSeries: this.series,
       keeps: true,
       copies: {

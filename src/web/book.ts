@@ -37,7 +37,7 @@ export type { Machine } from './machine.ts';
 export type Appending = Outcome<readonly BookRecord[], ErrorAnswer>;
 
 /** A save waits so long for the server's word before it stands as saved on this phone. */
-const PATIENCE_MS = 400;
+export const PATIENCE_MS = 400;
 
 /** What was read for the first time is on the screen before the device begins to keep it. */
 const SCREEN_FIRST_MS = 100;

@@ -5,7 +5,7 @@ import { type Life, mortal } from '../../../simulation/convergence/mortal.ts';
 import { seenOn } from '../../../simulation/convergence/verdict.ts';
 import type { CopyStore } from '../../../src/journal/book-copy.ts';
 import { openIndexedDbStore } from '../../../src/storage/indexeddb/open-indexeddb-store.ts';
-import { Book } from '../../../src/web/book.ts';
+import { Book, PATIENCE_MS } from '../../../src/web/book.ts';
 import { type BookAddress, httpConnection } from '../../../src/web/connection.ts';
 
 /**
@@ -46,7 +46,10 @@ async function open(asked: OpenPhone): Promise<void> {
     now: () => Date.now() - startedMs + TRUE_MS + skewMs,
     random: (bytes) => crypto.getRandomValues(new Uint8Array(bytes)),
     today: () => '2027-03-01',
-    pause: () => new Promise<void>(() => undefined),
+    // A save waits for the server's word here, however long that takes; nothing else waits.
+    pause: async (ms) => {
+      if (ms === PATIENCE_MS) await new Promise(() => undefined);
+    },
     receiptSeries: fault.sameSeries ? 'A3B-' : asked.series,
     keeps: true,
     copies,
