@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { untilTrue } from './until-true.ts';
 
 /** The name of the app's store in the browser (src/web/this-device.ts). */
 const STORE = 'cratebook';
@@ -8,12 +9,12 @@ const STORE = 'cratebook';
  * has it and sends it afterwards: who looks at the server right after a tap looks too early.
  */
 export async function allSent(page: Page): Promise<void> {
-  await page.waitForFunction(waitsForNothing, STORE, { polling: 50 });
+  await untilTrue(page, waitsForNothing, STORE);
 }
 
 /** Waits until this device keeps the whole book: at a first visit it is drawn before. */
 export async function bookKept(page: Page): Promise<void> {
-  await page.waitForFunction(hasPlace, STORE, { polling: 50 });
+  await untilTrue(page, hasPlace, STORE);
 }
 
 async function waitsForNothing(name: string): Promise<boolean> {

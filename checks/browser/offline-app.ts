@@ -7,6 +7,7 @@ import { APP_FILES } from '../../src/start/built-app.ts';
 import { type Serving, startServing } from '../../src/start/serve.ts';
 import { bookKept } from './all-sent.ts';
 import { BOOK, CHROMIUM_FLAGS, chromiumPath, PHONE } from './harness.ts';
+import { untilTrue } from './until-true.ts';
 
 /**
  * A server that can be stopped and started again over the same store and port, and phones: browsers
@@ -95,7 +96,7 @@ export async function signInAndKeep(phone: Phone, server: StoppableServer): Prom
   const signedIn = page.waitForResponse((answer) => answer.url().endsWith('/api/session'));
   await page.goto(server.newAddress());
   await signedIn;
-  await page.waitForFunction(async () => {
+  await untilTrue(page, async () => {
     const registration = await navigator.serviceWorker.ready;
     return registration.active?.state === 'activated';
   });

@@ -9,6 +9,7 @@ import {
   signInAndKeep,
   startDemo,
 } from './offline-app.ts';
+import { untilTrue } from './until-true.ts';
 
 /** A phone is given back: nothing of the book stays on it, and nothing that only it has is lost. */
 const server = new StoppableServer();
@@ -103,7 +104,7 @@ test('the number written lets go what cannot be sent any more', async () => {
   await page.goto(`${server.origin}/`);
   await page.getByRole('heading', { level: 1, name: 'Places' }).waitFor();
   const before = (await serverRecords(page)).length;
-  await page.waitForFunction(async () => (await caches.keys()).length > 0);
+  await untilTrue(page, async () => (await caches.keys()).length > 0);
   await page.evaluate(async () => void (await navigator.serviceWorker.ready));
   await server.stop();
   await saveFee(page, '9.75');
