@@ -2,8 +2,8 @@ import type { Finding } from './finding.ts';
 
 /**
  * A list as it is pasted from a spreadsheet (its cells come from text-cells.ts), with or without a
- * header row, columns in any order. Reading gives rows; what they would become is proposed with findings
- * a cell, so that a person fixes them in the preview before anything is saved.
+ * header row, columns in any order. Reading gives rows; what they would become is proposed with
+ * findings a cell, so that a person fixes them in the preview before anything is saved.
  */
 
 /** The cells of one row as they stand in the preview; `line` is its row in the text, from 1. */
