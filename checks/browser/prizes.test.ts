@@ -72,7 +72,7 @@ describe('prizes and the report for a host shop', () => {
     await page.emulateMedia({ media: 'print' });
     expect(await page.getByRole('button', { name: 'Print' }).isVisible()).toBe(false);
     expect(await boxes.first().isVisible()).toBe(true);
-    await page.emulateMedia({ media: 'screen' });
+    await page.emulateMedia({ media: null });
     const pdf = page.getByRole('link', { name: 'List PDF, A4' });
     const answer = await page.request.get(`${app.origin}${await pdf.getAttribute('href')}`);
     expect(answer.headers()['content-type']).toBe('application/pdf');
