@@ -11,10 +11,10 @@ const STOPS_MAX = 400;
 export async function tabTo(page: Page, role: Role, name: string | RegExp): Promise<void> {
   const target = page.getByRole(role, typeof name === 'string' ? { name, exact: true } : { name });
   await target.first().waitFor();
-  const wanted = await target.first().elementHandle();
   for (let stop = 0; stop < STOPS_MAX; stop += 1) {
     await page.keyboard.press('Tab');
-    if (await wanted?.evaluate((element) => element === document.activeElement)) return;
+    // Looked for anew at each stop: the page that follows a save brings elements of its own.
+    if (await target.evaluateAll(([first]) => first === document.activeElement)) return;
   }
   throw new Error(`The Tab key never came to the ${role} ${name}`);
 }
