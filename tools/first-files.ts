@@ -18,7 +18,7 @@ export function firstFiles(): Plugin {
         const styles = wanted.flatMap(({ viteMetadata }) => [...(viteMetadata?.importedCss ?? [])]);
         return [
           ...scripts.map((file) => link({ rel: 'modulepreload', href: `/${file}` })),
-          ...styles.map((file) => link({ rel: 'preload', as: 'style', href: `/${file}` })),
+          ...styles.map((file) => link({ rel: 'stylesheet', crossorigin: true, href: `/${file}` })),
         ].filter(({ attrs }) => !page.includes(String(attrs?.href)));
       },
     },

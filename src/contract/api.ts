@@ -9,7 +9,7 @@ export const routes = {
   session: '/api/session',
   /** POST: ends the session, whose cookie opens nothing afterwards. */
   sessionEnd: '/api/session/end',
-  /** GET: BooksAnswer. POST NewBook: makes an empty or a demo book, answers its Header. */
+  /** GET ?with=records: BooksAnswer. POST NewBook: makes an empty or a demo book, answers its Header. */
   books: '/api/books',
   /** GET ?after=ARRIVAL&limit=RECORDS: RecordsAnswer. POST AppendRequest: AppendAnswer. */
   records: (group: string, season: string) => `/api/books/${group}/${season}/records`,
@@ -25,6 +25,11 @@ export interface BooksAnswer {
   readonly books: readonly Header[];
   /** Names of damage found at start; while there is any, nothing is written. */
   readonly damage: readonly string[];
+  /**
+   * All records of the book, where they were asked for and there is one book alone: a slow line
+   * then carries one question and one answer less.
+   */
+  readonly records?: RecordsAnswer;
 }
 
 export interface NewBook {

@@ -2,6 +2,7 @@ import type { TObject } from 'typebox';
 import { FILE_BODY_MAX_BYTES, JSON_BODY_MAX_BYTES } from './limits.ts';
 import {
   BookPath,
+  BooksQuery,
   NoQuery,
   type namedShapes,
   PaperAboutPath,
@@ -81,10 +82,10 @@ export const routeTable = {
   listBooks: {
     method: 'get',
     path: '/api/books',
-    summary: 'The books kept here, and damage that was found at start.',
+    summary: 'The books kept here, and damage that was found at start; of one alone its records.',
     who: 'session',
     inPath: noPath,
-    inQuery: NoQuery,
+    inQuery: BooksQuery,
     answer: answer('BooksAnswer'),
     errors: [],
   },

@@ -33,11 +33,6 @@ export const SessionRequest = Type.Object(
 
 export const SessionAnswer = Type.Object({ signedIn: Type.Boolean() });
 
-export const BooksAnswer = Type.Object({
-  books: Type.Array(Header),
-  damage: Type.Array(Type.String()),
-});
-
 export const NewBook = Type.Object(
   {
     group: ShortId,
@@ -50,6 +45,12 @@ export const NewBook = Type.Object(
 export const RecordsAnswer = Type.Object({
   records: Type.Array(Type.Object({ arrival: Arrival, record: AnyRecord })),
   last: Arrival,
+});
+
+export const BooksAnswer = Type.Object({
+  books: Type.Array(Header),
+  damage: Type.Array(Type.String()),
+  records: Type.Optional(RecordsAnswer),
 });
 
 export const AppendRequest = Type.Object(
@@ -85,6 +86,11 @@ export const ErrorAnswer = Type.Object({
 });
 
 export const BookPath = Type.Object({ group: ShortId, season: ShortId }, closed);
+
+export const BooksQuery = Type.Object(
+  { with: Type.Optional(Type.Literal('records', { wanted: 'records' })) },
+  closed,
+);
 
 export const RecordsQuery = Type.Object(
   {

@@ -251,6 +251,28 @@ describe('a book file', () => {
   });
 });
 
+describe('the books with the records of one', () => {
+  test('come in one answer where there is one book alone, and never unasked', async () => {
+    const one = await testServer({ demo: setup });
+    await one.post('/api/books', { group: 'wrenfield', season: 'only', start: 'demo' });
+    const { json: page } = await one.get('/api/books/wrenfield/only/records');
+    expect(page).toMatchObject({ last: setup.length });
+    const { json } = await one.get('/api/books?with=records');
+    expect(json).toMatchObject({ books: [{ season: 'only' }], records: page });
+    expect((await one.get('/api/books')).json).not.toHaveProperty('records');
+    expect((await one.get('/api/books?with=all')).status).toBe(400);
+    await one.post('/api/books', { group: 'wrenfield', season: 'second', start: 'empty' });
+    expect((await one.get('/api/books?with=records')).json).not.toHaveProperty('records');
+    await one.stop();
+  });
+
+  test('are left out where there is no book yet', async () => {
+    const none = await testServer();
+    expect((await none.get('/api/books?with=records')).json).toEqual({ books: [], damage: [] });
+    await none.stop();
+  });
+});
+
 describe('a store that cannot write', () => {
   const refusals: [AppendRefusal, number][] = [
     [{ name: 'store_is_full', detail: 'disk I/O' }, 507],

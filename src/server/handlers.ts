@@ -54,10 +54,7 @@ export function handlers(parts: ServerParts, signing: Pick<ByName, 'signIn' | 's
   const described = JSON.stringify(description());
   return {
     ...signing,
-    listBooks: async ({ context }) => {
-      const books = await library.store.books();
-      return done(context.json({ books, damage: library.store.damage } satisfies BooksAnswer));
-    },
+    listBooks: (asked) => listBooks(library, asked),
     startBook: (asked) => startBook(parts, asked),
     readRecords: withBook(library, readRecords),
     appendRecords: withBook(library, appendRecords),
@@ -68,6 +65,19 @@ export function handlers(parts: ServerParts, signing: Pick<ByName, 'signIn' | 's
     describe: async ({ context }) =>
       done(context.body(described, 200, { 'Content-Type': 'application/json' })),
   };
+}
+
+async function listBooks(library: Library, asked: Asked): Promise<Outcome<Response, Problem>> {
+  const books = await library.store.books();
+  const [first, ...others] = books;
+  const only = asked.query.with === 'records' && others.length === 0 ? first : undefined;
+  const book = only && (await library.find(only));
+  const answer: BooksAnswer = {
+    books,
+    damage: library.store.damage,
+    ...(book && { records: await recordsAfter(book, 0, PAGE_MAX_RECORDS) }),
+  };
+  return done(asked.context.json(answer));
 }
 
 type BookHandler = (asked: Asked, book: KeptBook) => Promise<Outcome<Response, Problem>>;
@@ -108,9 +118,12 @@ async function startBook(parts: ServerParts, asked: Asked): Promise<Outcome<Resp
 async function readRecords(asked: Asked, book: KeptBook): Promise<Outcome<Response, Problem>> {
   const after = Number(asked.query.after ?? 0);
   const most = Math.min(Number(asked.query.limit ?? PAGE_MAX_RECORDS), PAGE_MAX_RECORDS);
+  return done(asked.context.json(await recordsAfter(book, after, most)));
+}
+
+async function recordsAfter(book: KeptBook, after: number, most: number): Promise<RecordsAnswer> {
   const records = await book.journal.readSince(after, most);
-  const last = records.at(-1)?.arrival ?? after;
-  return done(asked.context.json({ records, last } satisfies RecordsAnswer));
+  return { records, last: records.at(-1)?.arrival ?? after };
 }
 
 async function appendRecords(asked: Asked, book: KeptBook): Promise<Outcome<Response, Problem>> {

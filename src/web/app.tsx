@@ -1,12 +1,13 @@
 import { useSignal } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useLayoutEffect } from 'preact/hooks';
 import type { BooksAnswer } from '../contract/api.ts';
 import { Book, BookContext, isWhole, type Machine } from './book.ts';
-import { chooseBook, chosenBook } from './chosen-book.ts';
+import { chooseBook, chosenBook, wasBookChosen } from './chosen-book.ts';
 import type { BookAddress, Connection } from './connection.ts';
 import { Frame } from './frame.tsx';
 import { madeUpOpen, putAway } from './help/made-up-open.ts';
 import { go } from './navigation.ts';
+import { useSettled } from './parts/use-settled.ts';
 import { say } from './say.ts';
 import { Shelf, ShelfMessage } from './screens/shelf/shelf.tsx';
 import { takenOff } from './taken-off.ts';
@@ -23,9 +24,17 @@ type State =
   | { readonly at: 'shelf'; readonly shelf: BooksAnswer }
   | { readonly at: 'book'; readonly book: Book; readonly shelf: BooksAnswer };
 
+/** A wait that is told any earlier only flickers, and drawing it makes the wait longer. */
+const ASKED_AFTER_MS = 400;
+
 const TAKEN_OFF: State = { at: 'taken-off' };
 
-export function App(props: { readonly connection: Connection; readonly machine: Machine }) {
+export function App(props: {
+  readonly connection: Connection;
+  readonly machine: Machine;
+  /** Called once, when there is something to look at. */
+  readonly onOpened: () => void;
+}) {
   const state = useSignal<State>({ at: 'starting' });
   const { connection, machine } = props;
   const show = (next: State): void => {
@@ -34,7 +43,8 @@ export function App(props: { readonly connection: Connection; readonly machine: 
   const open = async (address: BookAddress, shelf: BooksAnswer) =>
     show(await opened(address, shelf, connection, machine));
   const start = () => begin(connection, machine, show);
-  useEffect(() => {
+  // Before anything is painted: on a slow phone the first paint alone takes a moment.
+  useLayoutEffect(() => {
     void start();
     // The printed address put into a window of the app that is open already loads nothing anew.
     const again = (): void => {
@@ -49,10 +59,14 @@ export function App(props: { readonly connection: Connection; readonly machine: 
   const now = takenOff.value ? TAKEN_OFF : state.value;
   const book = now.at === 'book' ? now.book : undefined;
   useEffect(() => followOthers(book, machine), [book]);
+  const isOpen = now.at !== 'starting';
+  useEffect(() => {
+    if (isOpen) props.onOpened();
+  }, [isOpen]);
   const shown = madeUpOpen.value?.book;
   switch (now.at) {
     case 'starting':
-      return <ShelfMessage title="Cratebook">{say`Opening the book…`}</ShelfMessage>;
+      return <Opening />;
     case 'stopped':
       return (
         <ShelfMessage title={say`The book cannot be opened`} retry={start}>
@@ -89,6 +103,13 @@ export function App(props: { readonly connection: Connection; readonly machine: 
   }
 }
 
+/** Says what is waited for, once it takes so long that somebody would ask. */
+function Opening() {
+  const isLong = useSettled(true, '', ASKED_AFTER_MS);
+  if (!isLong) return null;
+  return <ShelfMessage title="Cratebook">{say`Opening the book…`}</ShelfMessage>;
+}
+
 /** Opens what this device keeps at once, and asks the server beside it. */
 async function begin(
   connection: Connection,
@@ -96,7 +117,7 @@ async function begin(
   show: (state: State) => void,
 ): Promise<void> {
   const signingIn = signIn(connection);
-  const book = await openFromHere(connection, machine);
+  const book = wasBookChosen() ? await openFromHere(connection, machine) : undefined;
   if (book !== undefined) {
     show({ at: 'book', book, shelf: { books: [], damage: [] } });
     if (await signingIn) void book.refresh();
@@ -107,7 +128,9 @@ async function begin(
     return;
   }
   if (!books.ok) {
-    show({ at: 'stopped', message: books.refusal.message });
+    const kept = await openFromHere(connection, machine);
+    if (kept === undefined) show({ at: 'stopped', message: books.refusal.message });
+    else show({ at: 'book', book: kept, shelf: { books: [], damage: [] } });
     return;
   }
   const meant = chosenBook(books.value.books);

@@ -1,6 +1,6 @@
 import type { BooksAnswer } from '../contract/api.ts';
 import { routes } from '../contract/api.ts';
-import { chosenBook, wasBookChosen } from './chosen-book.ts';
+import { wasBookChosen } from './chosen-book.ts';
 import { requestOf } from './request-of.ts';
 
 /**
@@ -23,20 +23,28 @@ export const fetchOrAsked: typeof fetch = (input, init) => {
 
 async function askFirst(): Promise<void> {
   const key = new URLSearchParams(location.hash.slice(1)).get('key');
-  if (key !== null) await ask(routes.session, { key });
-  const answer = await ask(routes.books);
+  if (key !== null) {
+    const answer = fetch(routes.session, requestOf({ key }));
+    asked.set(routes.session, answer);
+    await answer;
+  }
   // A device that had a book open keeps it, and reads on from where it was.
-  if (wasBookChosen() || !answer.ok) return;
-  const { books }: BooksAnswer = await answer.json();
-  const meant = chosenBook(books);
-  if (meant !== undefined) await ask(`${routes.records(meant.group, meant.season)}?after=0`);
+  const books = wasBookChosen() ? fetch(routes.books, requestOf()) : booksAndRecords();
+  asked.set(routes.books, books);
+  await books;
 }
 
-/** @returns a copy: the app reads the answer itself */
-async function ask(path: string, body?: unknown): Promise<Response> {
-  const answer = fetch(path, requestOf(body));
-  asked.set(path, answer);
-  return (await answer).clone();
+/** The books, once the records that came along have been laid ready for who asks for them next. */
+async function booksAndRecords(): Promise<Response> {
+  const answer = await fetch(`${routes.books}?with=records`, requestOf());
+  if (!answer.ok) return answer;
+  const { books, records }: BooksAnswer = await answer.clone().json();
+  const [only] = books;
+  if (only !== undefined && records !== undefined) {
+    const path = `${routes.records(only.group, only.season)}?after=0`;
+    asked.set(path, Promise.resolve(Response.json(records)));
+  }
+  return answer;
 }
 
 /** The first use of each takes an old phone a moment: better now than when figures are drawn. */

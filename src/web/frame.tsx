@@ -152,7 +152,7 @@ interface Shown {
 /** The screen at the address; while its chunk comes, the one before stays. */
 function Current() {
   const { path, search } = address.value;
-  const shown = useSignal<Shown | 'missing' | 'not loaded' | undefined>(undefined);
+  const shown = useSignal<Shown | 'missing' | 'not loaded' | undefined>(shownAtOnce(path));
   const first = useRef(true);
   const drawn = useRef<ComponentChildren>(undefined);
   useEffect(() => {
@@ -164,7 +164,8 @@ function Current() {
     let stale = false;
     found.load().then(
       (screen) => {
-        if (!stale) shown.value = { path, screen, params: found.params };
+        if (!stale && pathOf(shown.value) !== path)
+          shown.value = { path, screen, params: found.params };
       },
       () => {
         if (!stale) shown.value = 'not loaded';
@@ -175,7 +176,7 @@ function Current() {
     };
   }, [path, shown]);
   const now = shown.value;
-  const shownPath = typeof now === 'object' ? now.path : now;
+  const shownPath = pathOf(now);
   useEffect(() => {
     if (shownPath === undefined) return;
     if (!first.current) focusTitle();
@@ -213,6 +214,16 @@ function Current() {
     );
   }
   return drawn.current;
+}
+
+/** The first screen is drawn with its frame where it came in time; a later one after the tap. */
+function shownAtOnce(path: string): Shown | undefined {
+  const { here, params } = routeAt(path) ?? {};
+  return here && params && { path, screen: here, params };
+}
+
+function pathOf(shown: Shown | string | undefined): string | undefined {
+  return typeof shown === 'object' ? shown.path : shown;
 }
 
 function focusTitle(): void {

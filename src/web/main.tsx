@@ -31,8 +31,7 @@ const machine = await thisDevice();
 const connection = httpConnection(fetchOrAsked);
 render(
   <GoneWrong>
-    <App connection={connection} machine={machine} />
+    <App connection={connection} machine={machine} onOpened={keepAppOffline} />
   </GoneWrong>,
   root,
 );
-void keepAppOffline();

@@ -161,8 +161,13 @@ const routes: readonly Route[] = [
   },
 ];
 
+/** The screens whose chunk is here. */
+const here = new Map<Route, Screen>();
+
 export interface Found {
   readonly load: () => Promise<Screen>;
+  /** The screen, where its chunk is here. */
+  readonly here: Screen | undefined;
   readonly params: Readonly<Record<string, string>>;
 }
 
@@ -170,9 +175,15 @@ export interface Found {
 export function routeAt(path: string): Found | undefined {
   for (const route of routes) {
     const params = paramsOf(route.path, path);
-    if (params !== undefined) return { load: route.load, params };
+    if (params !== undefined) return { load: () => loaded(route), here: here.get(route), params };
   }
   return undefined;
+}
+
+async function loaded(route: Route): Promise<Screen> {
+  const screen = await route.load();
+  here.set(route, screen);
+  return screen;
 }
 
 function paramsOf(pattern: string, path: string): Record<string, string> | undefined {
