@@ -1,7 +1,7 @@
 /**
  * Balances of a large book, in one run on one machine: this program on the book file, against the
  * fastest independent plain-text ledger from Debian on the exported journal, and against JSON.parse
- * alone on the same lines. Whole processes are timed, start and exit included.
+ * alone on the same lines. Whole processes are timed, launcher, start and exit included.
  *
  * `node bench/balances.ts [RECORDS]`; goals: at least 10 times faster than the ledgers, and at most
  * 3 times JSON.parse alone.
@@ -27,9 +27,9 @@ const records = writeLargeBook(Number(asked), book, journal);
 say(`${records} records, ${mebibytes(book)} of book, ${mebibytes(journal)} of journal`);
 
 const node = process.execPath;
-const program = [join(home, 'src/start/cratebook.ts'), 'balances', book, '--json'];
+const cratebook = join(home, 'cratebook');
 const [own, parse] = alternating(
-  () => seconds(node, program),
+  () => seconds(cratebook, ['balances', book, '--json']),
   () => seconds(node, [join(home, 'bench/parse-alone.ts'), book]),
 );
 say(`cratebook balances  ${own.toFixed(2)} s (median of ${RUNS})`);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { makeSeason, smallSeason } from '../../simulation/season-maker.ts';
 import { canonicalText } from '../../src/base/canonical-text.ts';
+import { uuid7 } from '../../src/base/id.ts';
 import { writeBook } from '../../src/intake/write-book.ts';
 
 /** Books whose lines were written another way, or are wrong, each from a seed. */
@@ -90,6 +91,50 @@ export const changedLines: fc.Arbitrary<{ readonly what: string; readonly lines:
     }
     return { what: `seed ${seed}: ${changes.map(({ name }) => name).join(', ')}`, lines };
   });
+
+/**
+ * A season's lines with many edits and removals among them: of the same record, of one another, and
+ * removals of removals, some written in one moment; then all in another order.
+ */
+export const claimedLines: fc.Arbitrary<string[]> = fc
+  .record({
+    seed: fc.nat(1000),
+    claims: fc.array(fc.record({ isRemoval: fc.boolean(), of: fc.nat(), minute: fc.nat(3) }), {
+      maxLength: 16,
+    }),
+    order: fc.array(fc.nat(), { minLength: 8, maxLength: 8 }),
+  })
+  .map(({ seed, claims, order }) => {
+    const [header = '', ...lines] = seasonLines(seed, CLAIMED_LINES);
+    const records = lines.map(parsed);
+    const movements = records.filter((record) => 'date' in record).slice(0, CLAIMED);
+    for (const [index, { isRemoval, of, minute }] of claims.entries()) {
+      const claimed = movements[of % movements.length];
+      if (claimed === undefined) break;
+      const head = {
+        id: claimId(index, of),
+        at: `2027-04-01T08:0${minute}:00.000Z`,
+        by: 'manager',
+      };
+      const claim =
+        isRemoval || claimed['kind'] === 'void'
+          ? { ...head, kind: 'void', voids: claimed['id'], reason: 'x' }
+          : { ...claimed, ...head, date: '2027-03-30', note: undefined, replaces: claimed['id'] };
+      movements.push(claim);
+      records.push(claim);
+    }
+    const rank = (place: number) => ((place + 1) * ((order[place % order.length] ?? 0) | 1)) % 997;
+    const places = [...records.keys()].sort((a, b) => rank(a) - rank(b));
+    return [header, ...places.map((place) => JSON.stringify(records[place]))];
+  });
+
+/** Lines of a season that may be claimed, so few that many are claimed more than once. */
+const CLAIMED_LINES = 150;
+const CLAIMED = 8;
+
+function claimId(index: number, random: number): string {
+  return uuid7(Date.parse('2027-04-01') + index, new Uint8Array(10).fill(random));
+}
 
 /** Another id, so that a line can be added beside the one that has it. */
 function nextId(id: unknown): string {

@@ -47,15 +47,20 @@ export function readUuidText(text: string, into: Int32Array): boolean {
   return readUuid(TEXT, 0, into);
 }
 
+/** The two digits of each byte. */
+const PAIRS = Array.from({ length: 256 }, (_, byte) => byte.toString(16).padStart(2, '0'));
+
 /** The id as text, from its four numbers. */
 export function uuidText(a: number, b: number, c: number, d: number): string {
-  const [one, two, three, four] = [hex(a), hex(b), hex(c), hex(d)];
-  const middle = `${two.slice(0, 4)}-${two.slice(4)}-${three.slice(0, 4)}`;
-  return `${one}-${middle}-${three.slice(4)}${four}`;
+  return `${high(a)}${low(a)}-${high(b)}-${low(b)}-${high(c)}-${low(c)}${high(d)}${low(d)}`;
 }
 
-function hex(word: number): string {
-  return (word >>> 0).toString(16).padStart(8, '0');
+function high(word: number): string {
+  return `${PAIRS[word >>> 24]}${PAIRS[(word >>> 16) & 255]}`;
+}
+
+function low(word: number): string {
+  return `${PAIRS[(word >>> 8) & 255]}${PAIRS[word & 255]}`;
 }
 
 /** The number that four digits write; negative where one of them is no digit. */

@@ -52,3 +52,24 @@ it('does what a Map from id to place does, growing included', () => {
     { numRuns: 30, examples: [[many.map(([a, b, c, d]) => [a, b, c, d])]] },
   );
 });
+
+it('is handed on as plain data, and says whether another table has an id of it', () => {
+  const word = fc.integer({ min: -3, max: 3 });
+  const lists = fc.array(fc.tuple(word, word), { maxLength: 40 });
+  fc.assert(
+    fc.property(lists, lists, (own, others) => {
+      const [table, other] = [new UuidTable(), new UuidTable()];
+      for (const [a, d] of own) table.add(a, 0, 1, d);
+      for (const [a, d] of others) other.add(a, 0, 1, d);
+      const over = UuidTable.over(structuredClone(table.data));
+      expect(over.size).toBe(table.size);
+      for (const [a, d] of [...own, ...others]) {
+        expect(over.placeOf(a, 0, 1, d)).toBe(table.placeOf(a, 0, 1, d));
+        expect(over.placeIn(Int32Array.of(9, a, 0, 1, d), 1)).toBe(table.placeOf(a, 0, 1, d));
+      }
+      const known = new Set(own.map((id) => id.join()));
+      expect(over.hasNoneOf(other.data)).toBe(!others.some((id) => known.has(id.join())));
+    }),
+    { numRuns: 200 },
+  );
+});

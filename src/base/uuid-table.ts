@@ -1,3 +1,11 @@
+/** A table as plain data that can go from one thread to another. */
+export interface UuidData {
+  /** Four numbers an id, by place. */
+  readonly words: Int32Array<ArrayBuffer>;
+  /** Place + 1 by slot. */
+  readonly slots: Int32Array<ArrayBuffer>;
+}
+
 /**
  * Gives each UUID the number of its place in the order of adding, from 0, like IdTable does for
  * texts. The 128 bits are kept as four whole numbers, so that half a million ids make no string and
@@ -19,6 +27,33 @@ export class UuidTable {
 
   get size(): number {
     return this.#size;
+  }
+
+  /** A table from what another one has as `data`, which it then shares. */
+  static over({ words, slots }: UuidData): UuidTable {
+    const table = new UuidTable();
+    table.#words = words;
+    table.#slots = slots;
+    table.#size = words.length / 4;
+    return table;
+  }
+
+  /** The table as plain data, to be read, or handed on once the table is not needed. */
+  get data(): UuidData {
+    return { words: this.#words.subarray(0, this.#size * 4), slots: this.#slots };
+  }
+
+  /** True where none of the ids that another table has is here. */
+  hasNoneOf({ words }: UuidData): boolean {
+    for (let at = 0; at < words.length; at += 4) {
+      if (this.placeIn(words, at) >= 0) return false;
+    }
+    return true;
+  }
+
+  /** The place of the id whose four numbers stand in an array, or -1. */
+  placeIn(words: Int32Array, at: number): number {
+    return this.placeOf(words[at] ?? 0, words[at + 1] ?? 0, words[at + 2] ?? 0, words[at + 3] ?? 0);
   }
 
   /** The id's place, or -1 where it was never added. */

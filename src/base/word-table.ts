@@ -99,7 +99,7 @@ export class WordTable {
     const word = bytes.subarray(start, this.end);
     this.#bytes.set(word, first);
     this.#starts[place + 1] = end;
-    this.#texts.push(String.fromCharCode(...word));
+    this.#texts.push(Reflect.apply(String.fromCharCode, undefined, word));
     if (this.#texts.length * 2 > this.#slots.length) this.#grow();
     this.#put(hash, place);
     return place;

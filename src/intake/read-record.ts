@@ -1,6 +1,6 @@
 import { UUID7_PATTERN } from '../base/id.ts';
 import { nearest } from '../base/nearest.ts';
-import { type BookRecord, isKind, movementKinds, setupKinds } from '../records/record.ts';
+import { allKinds, type BookRecord, isKind } from '../records/record.ts';
 import { type Finding, saidOf } from './finding.ts';
 import { examineJsonText, type JsonText, needsCloserLook } from './json-text.ts';
 import { NOT_SURE, quickLength } from './quick-look.ts';
@@ -87,8 +87,7 @@ function placeOf(value: object, line: number): Place {
 }
 
 function wantedKind(said: unknown): string {
-  const kinds = [...setupKinds, ...movementKinds, 'void'];
-  const near = typeof said === 'string' ? nearest(said, kinds) : undefined;
+  const near = typeof said === 'string' ? nearest(said, allKinds) : undefined;
   if (near !== undefined) return `a kind of record: ${near}, if that is meant`;
   return 'a kind of record, like handover, return, payment or stall-close';
 }

@@ -1,7 +1,27 @@
+import { sum } from '../base/sum.ts';
 import type { Mover } from './posting.ts';
 
 /** Amounts by the number of their product; undefined where nothing was moved. */
 type Row = (number | undefined)[];
+
+/** Rows as plain data that can go from one thread to another. */
+interface PackedRows {
+  readonly accounts: readonly string[];
+  /** For each amount the number of its account, the number of its product, and the amount. */
+  readonly cells: Float64Array<ArrayBuffer>;
+}
+
+/** Sums as plain data that can go from one thread to another. */
+export interface PackedSums {
+  readonly products: readonly string[];
+  readonly stock: PackedRows;
+  readonly credit: PackedRows;
+  readonly money: PackedRows;
+  readonly moved: number;
+}
+
+/** Numbers of a cell. */
+const CELL = 3;
 
 /** What one ledger's accounts hold: a row of amounts by product for each account. */
 class Rows {
@@ -29,6 +49,33 @@ class Rows {
     return this.#rows;
   }
 
+  packed(): PackedRows {
+    const cells = new Float64Array(sum([...this.#rows.values()].map((row) => row.length)) * CELL);
+    let [at, account] = [0, 0];
+    for (const row of this.#rows.values()) {
+      for (let product = 0; product < row.length; product += 1) {
+        const amount = row[product];
+        if (amount === undefined) continue;
+        cells[at] = account;
+        cells[at + 1] = product;
+        cells[at + 2] = amount;
+        at += CELL;
+      }
+      account += 1;
+    }
+    return { accounts: [...this.#rows.keys()], cells: cells.subarray(0, at) };
+  }
+
+  /** @param numberOf the number that a product of theirs has here */
+  add({ accounts, cells }: PackedRows, numberOf: (product: number) => number): void {
+    const rows = accounts.map((account) => this.#rowOf(account));
+    for (let at = 0; at < cells.length; at += CELL) {
+      const row = rows[cells[at] ?? 0];
+      const product = numberOf(cells[at + 1] ?? 0);
+      if (row !== undefined) row[product] = (row[product] ?? 0) + (cells[at + 2] ?? 0);
+    }
+  }
+
   #rowOf(account: string): Row {
     const known = this.#rows.get(account);
     if (known !== undefined) return known;
@@ -47,26 +94,27 @@ export class AccountSums implements Mover {
   readonly #credit = new Rows();
   readonly #money = new Rows();
   readonly #products = new Map<string, number>();
-  #moved = 0;
+  /** One number, in an array so that it may grow large without being made anew as another type. */
+  readonly #moved = new Float64Array(1);
 
   /** All that was moved, units and minor units together, whichever way it went. */
   get moved(): number {
-    return this.#moved;
+    return this.#moved[0] ?? 0;
   }
 
   stock(product: string, units: number, from: string, to: string): void {
-    this.#moved += Math.abs(units);
+    this.#addMoved(Math.abs(units));
     this.#stock.move(this.#numberOf(product), units, from, to);
   }
 
   money(minor: number, from: string, to: string): void {
     if (minor === 0) return;
-    this.#moved += Math.abs(minor);
+    this.#addMoved(Math.abs(minor));
     this.#money.move(0, minor, from, to);
   }
 
   credit(product: string, units: number, from: string, to: string): void {
-    this.#moved += Math.abs(units);
+    this.#addMoved(Math.abs(units));
     this.#credit.move(this.#numberOf(product), units, from, to);
   }
 
@@ -76,7 +124,8 @@ export class AccountSums implements Mover {
     const table = new Map<string, Map<string, number>>();
     for (const [account, row] of (ledger === 'stock' ? this.#stock : this.#credit).entries()) {
       const lines = new Map<string, number>();
-      for (const [product, units] of row.entries()) {
+      for (let product = 0; product < row.length; product += 1) {
+        const units = row[product];
         if (units !== undefined) lines.set(products[product] ?? '', units);
       }
       table.set(account, lines);
@@ -87,6 +136,30 @@ export class AccountSums implements Mover {
   /** Account → minor units. */
   moneyTable(): Map<string, number> {
     return new Map([...this.#money.entries()].map(([account, [minor]]) => [account, minor ?? 0]));
+  }
+
+  packed(): PackedSums {
+    return {
+      products: [...this.#products.keys()],
+      stock: this.#stock.packed(),
+      credit: this.#credit.packed(),
+      money: this.#money.packed(),
+      moved: this.moved,
+    };
+  }
+
+  /** Adds what other records of the same book moved. */
+  add(sums: PackedSums): void {
+    const numbers = sums.products.map((product) => this.#numberOf(product));
+    const numberOf = (product: number) => numbers[product] ?? 0;
+    this.#stock.add(sums.stock, numberOf);
+    this.#credit.add(sums.credit, numberOf);
+    this.#money.add(sums.money, (only) => only);
+    this.#addMoved(sums.moved);
+  }
+
+  #addMoved(amount: number): void {
+    this.#moved[0] = this.moved + amount;
   }
 
   #numberOf(product: string): number {

@@ -115,19 +115,21 @@ function add(
 }
 
 function withoutZeros(amounts: ReadonlyMap<string, number>): Record<string, number> {
-  return Object.fromEntries(sortedEntries(amounts).filter(([, amount]) => amount !== 0));
+  const kept: Record<string, number> = {};
+  for (const [name, amount] of sortedEntries(amounts)) if (amount !== 0) kept[name] = amount;
+  return kept;
 }
 
+/** A large book has thousands of accounts, so they are put in order once for all products. */
 function byProduct(table: Table): Record<string, Record<string, number>> {
-  const turned = new Map<string, Map<string, number>>();
-  for (const [account, lines] of table) {
+  const turned = new Map<string, Record<string, number>>();
+  for (const [account, lines] of sortedEntries(table)) {
     for (const [product, units] of lines) {
       if (units === 0) continue;
-      const accounts = turned.get(product) ?? new Map<string, number>();
-      turned.set(product, accounts.set(account, units));
+      const accounts = turned.get(product) ?? {};
+      accounts[account] = units;
+      turned.set(product, accounts);
     }
   }
-  return Object.fromEntries(
-    sortedEntries(turned).map(([product, accounts]) => [product, withoutZeros(accounts)]),
-  );
+  return Object.fromEntries(sortedEntries(turned));
 }

@@ -1,6 +1,6 @@
 import type { MovementRecord } from '../records/record.ts';
 import { type Mover, type PostingContext, post } from './posting.ts';
-import { DayPrices, type PriceSteps } from './prices.ts';
+import { DayAmounts, type PriceSteps, priceOn } from './prices.ts';
 
 /**
  * Posts movements into balances, and revalues what moves through the stockroom from the price of
@@ -11,9 +11,8 @@ import { DayPrices, type PriceSteps } from './prices.ts';
 export class Fold implements Mover {
   readonly #into: Mover;
   readonly #context: PostingContext;
-  readonly #prices: PriceSteps;
-  readonly #onDay: DayPrices;
-  readonly #atEnd: DayPrices;
+  /** What a unit is worth more on the balance day than on another day. */
+  readonly #rises: DayAmounts;
   readonly #asOf: string | undefined;
   readonly #sign: 1 | -1;
   /** The day of the movement that is being posted. */
@@ -32,13 +31,14 @@ export class Fold implements Mover {
     sign: 1 | -1 = 1,
   ) {
     this.#into = into;
-    this.#prices = prices;
-    this.#onDay = new DayPrices(prices);
-    this.#atEnd = new DayPrices(prices);
+    this.#rises = new DayAmounts(
+      (product, day) => priceOn(prices, product, asOf) - priceOn(prices, product, day),
+    );
     this.#asOf = asOf;
     this.#sign = sign;
+    const onDay = new DayAmounts((product, day) => priceOn(prices, product, day));
     this.#context = {
-      priceOn: (product, day) => this.#onDay.priceOn(product, day),
+      priceOn: (product, day) => onDay.of(product, day),
       paymentOf: (id) => pointedAt.paymentOf(id),
       debitOf: (id) => pointedAt.debitOf(id),
     };
@@ -66,9 +66,7 @@ export class Fold implements Mover {
   }
 
   #revalue(product: string, entering: number): void {
-    const steps = this.#prices.get(product);
-    if (steps === undefined || steps.length === 1) return;
-    const rise = this.#atEnd.priceOn(product, this.#asOf) - this.#onDay.priceOn(product, this.#day);
+    const rise = this.#rises.of(product, this.#day);
     this.#into.money(this.#sign * entering * rise, 'losses', 'goods');
   }
 }

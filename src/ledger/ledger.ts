@@ -12,7 +12,7 @@ import { AccountSums } from './account-sums.ts';
 import { Balances } from './balances.ts';
 import { Fold } from './fold.ts';
 import { type Mover, type PostingContext, post } from './posting.ts';
-import { type PriceSteps, priceOn, priceSteps } from './prices.ts';
+import { type PriceSteps, priceOn, pricesOf } from './prices.ts';
 import { type Setup, setupOf } from './setup.ts';
 import { Standing } from './standing.ts';
 
@@ -168,12 +168,8 @@ export class Ledger {
 
   #currentPrices(): PriceSteps {
     const products = this.#setupRecords.filter((record) => record.kind === 'product');
-    const counting = products.filter((product) => this.standing.counts(product));
-    const others = products.filter((product) => !this.standing.counts(product));
-    // Goods of a product whose every record was removed keep the price they had.
-    const named = new Set(counting.map((product) => product.product));
-    const orphans = others.filter((product) => !named.has(product.product));
-    return priceSteps([...counting, ...orphans], this.setup.season?.starts ?? '');
+    const counts = (product: BookRecord) => this.standing.counts(product);
+    return pricesOf(products, counts, this.setup.season?.starts ?? '');
   }
 
   #countingMovements(): readonly MovementRecord[] {

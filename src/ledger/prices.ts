@@ -17,10 +17,7 @@ export type PriceSteps = ReadonlyMap<string, readonly PriceStep[]>;
  * Prices of every product. Two product records for the same first day: the later written counts.
  * @param seasonStart the first day of a price that names none
  */
-export function priceSteps(
-  products: Iterable<RecordOf<'product'>>,
-  seasonStart: string,
-): PriceSteps {
+function priceSteps(products: Iterable<RecordOf<'product'>>, seasonStart: string): PriceSteps {
   const steps = new Map<string, Map<string, PriceStep>>();
   for (const product of [...products].sort(byWritten)) {
     const from = product.from ?? seasonStart;
@@ -39,6 +36,22 @@ export function priceSteps(
 }
 
 /**
+ * Prices of a book from every product record that it has ever had. Goods of a product whose every
+ * record was removed keep the price they had.
+ * @param counts whether a record counts
+ */
+export function pricesOf(
+  products: readonly RecordOf<'product'>[],
+  counts: (product: RecordOf<'product'>) => boolean,
+  seasonStart: string,
+): PriceSteps {
+  const counting = products.filter(counts);
+  const named = new Set(counting.map((product) => product.product));
+  const orphans = products.filter((product) => !named.has(product.product));
+  return priceSteps([...counting, ...orphans], seasonStart);
+}
+
+/**
  * The step that holds on a day: the last one that began by then, or the first one of all.
  * Without a day, the last one of all.
  */
@@ -47,8 +60,9 @@ export function stepOn(
   day: string | undefined,
 ): PriceStep | undefined {
   let holds = steps[0];
-  for (const step of steps) {
-    if (day === undefined || step.from <= day) holds = step;
+  for (let at = 1; at < steps.length; at += 1) {
+    const step = steps[at];
+    if (step !== undefined && (day === undefined || step.from <= day)) holds = step;
   }
   return holds;
 }
@@ -62,34 +76,32 @@ export function priceOn(prices: PriceSteps, product: string, day: string | undef
 }
 
 /**
- * Prices that are asked for day by day, each found once a day: a price may have changed many times
- * in a season, and a large book asks for it millions of times.
+ * An amount for each product and day that is asked for again and again, each found once: a price
+ * may have changed many times in a season, and a large book asks for it millions of times.
  */
-export class DayPrices {
-  readonly #prices: PriceSteps;
-  readonly #byDay = new Map<string | undefined, Map<string, number>>();
+export class DayAmounts {
+  readonly #find: (product: string, day: string) => number;
+  readonly #byDay = new Map<string, Map<string, number>>();
   #day: string | undefined;
-  #onDay: Map<string, number> | undefined;
+  #onDay = new Map<string, number>();
 
-  constructor(prices: PriceSteps) {
-    this.#prices = prices;
+  constructor(find: (product: string, day: string) => number) {
+    this.#find = find;
   }
 
-  /** The price in minor units on a day, as `priceOn` gives it. */
-  priceOn(product: string, day: string | undefined): number {
-    const onDay = this.#day === day && this.#onDay !== undefined ? this.#onDay : this.#turn(day);
-    const known = onDay.get(product);
+  of(product: string, day: string): number {
+    if (this.#day !== day) this.#turn(day);
+    const known = this.#onDay.get(product);
     if (known !== undefined) return known;
-    const price = priceOn(this.#prices, product, day);
-    onDay.set(product, price);
-    return price;
+    const amount = this.#find(product, day);
+    this.#onDay.set(product, amount);
+    return amount;
   }
 
-  #turn(day: string | undefined): Map<string, number> {
+  #turn(day: string): void {
     const onDay = this.#byDay.get(day) ?? new Map<string, number>();
     this.#byDay.set(day, onDay);
     this.#day = day;
     this.#onDay = onDay;
-    return onDay;
   }
 }

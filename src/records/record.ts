@@ -138,6 +138,9 @@ export const movementKinds = [
   'settle',
 ] as const satisfies readonly MovementKind[];
 
+/** Every kind; a number stands for one by its place here, while the program runs. */
+export const allKinds: readonly Kind[] = [...setupKinds, ...movementKinds, 'void'];
+
 const SETUP: ReadonlySet<string> = new Set(setupKinds);
 const MOVEMENT: ReadonlySet<string> = new Set(movementKinds);
 

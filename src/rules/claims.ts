@@ -1,4 +1,4 @@
-import { type Claimant, claimedBy, isMovementKind } from '../records/record.ts';
+import { type Claimant, claimedBy, isMovementKind, type Kind } from '../records/record.ts';
 
 /** What is wrong with what a record replaces or voids. */
 export type ClaimFault =
@@ -21,11 +21,14 @@ export function claimFault(
   if (id === record.id) return 'itself_or_in_a_ring';
   const claimed = get(id);
   if (claimed === undefined) return 'unknown';
-  if (record.kind === 'void') return removalFault(record, get);
-  if (claimed.kind === 'void') return 'removal_replaced';
-  const fits = isMovementKind(record.kind)
-    ? isMovementKind(claimed.kind)
-    : claimed.kind === record.kind;
+  return record.kind === 'void' ? removalFault(record, get) : kindsFault(record.kind, claimed.kind);
+}
+
+/** What is wrong with the kinds of a record and of the one that it replaces or voids. */
+export function kindsFault(kind: Kind, claimed: Kind): ClaimFault | undefined {
+  if (kind === 'void') return undefined;
+  if (claimed === 'void') return 'removal_replaced';
+  const fits = isMovementKind(kind) ? isMovementKind(claimed) : claimed === kind;
   return fits ? undefined : 'another_kind';
 }
 
@@ -52,6 +55,7 @@ export function claimRings<R extends Claimant>(
   const rings: R[] = [];
   const walked = new Set<string>();
   for (const record of records) {
+    if (walked.has(record.id)) continue;
     const path = new Set<string>();
     let step: R | undefined = record;
     while (step !== undefined && !walked.has(step.id) && !path.has(step.id)) {

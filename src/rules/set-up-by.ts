@@ -25,9 +25,21 @@ function setUpBy(
   }
 }
 
-/** Everything that any of the records has ever set up, whether it still counts or not. */
-export class EverSetUp {
-  readonly #known: Readonly<Record<NamedThing, Set<string>>> = {
+/** Ids by what they name; plain data. */
+export type ThingNames = Readonly<Record<NamedThing, Set<string>>>;
+
+const things: readonly NamedThing[] = [
+  'product',
+  'seller',
+  'family',
+  'host',
+  'neighbour',
+  'stall',
+  'level',
+];
+
+export function noThingNames(): ThingNames {
+  return {
     product: new Set(),
     seller: new Set(),
     family: new Set(),
@@ -36,13 +48,17 @@ export class EverSetUp {
     stall: new Set(),
     level: new Set(),
   };
+}
 
-  add(record: BookRecord): void {
-    const set = setUpBy(record);
-    if (set !== undefined) this.#known[set.thing].add(set.id);
-  }
+/** Adds the thing that a record sets up, if it does, whether the record still counts or not. */
+export function addSetUp(names: ThingNames, record: BookRecord): void {
+  const set = setUpBy(record);
+  if (set !== undefined) names[set.thing].add(set.id);
+}
 
-  has(thing: NamedThing, id: string): boolean {
-    return this.#known[thing].has(id);
-  }
+/** True where each name is in one of the lists of what was ever set up. */
+export function areSetUp(names: ThingNames, setUp: readonly ThingNames[]): boolean {
+  return things.every((thing) =>
+    [...names[thing]].every((id) => setUp.some((list) => list[thing].has(id))),
+  );
 }

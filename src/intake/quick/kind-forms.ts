@@ -1,4 +1,4 @@
-import { isKind, type Kind } from '../../records/record.ts';
+import { allKinds, isKind, isMovementKind, type Kind } from '../../records/record.ts';
 import { recordSchemas } from '../../records/schema.ts';
 import { partOf } from '../schema-node.ts';
 import type { LineBytes } from './line-bytes.ts';
@@ -11,6 +11,9 @@ export interface KindForm {
   /** The word that names it in the book at hand. */
   readonly word: number;
   readonly kind: Kind;
+  /** Its number in `allKinds`. */
+  readonly number: number;
+  readonly isMovement: boolean;
   readonly fields: readonly Field[];
   readonly required: readonly string[];
   /** The one object of the kind, filled anew for each record, and the layout it was filled by. */
@@ -33,8 +36,12 @@ export class KindForms {
 
   /** The form of the kind that a word names; undefined where it names none. */
   of(word: number): KindForm | undefined {
-    const known = this.#forms.get(word);
-    if (known !== undefined) return known;
+    const form = this.#forms.get(word) ?? this.#newForm(word);
+    if (form !== undefined) this.#forms.set(word, form);
+    return form;
+  }
+
+  #newForm(word: number): KindForm | undefined {
     const kind = this.#line.words.text(word);
     if (!isKind(kind)) return undefined;
     const schema = recordSchemas[kind];
@@ -42,12 +49,24 @@ export class KindForms {
       name === 'kind' ? kindPart(word) : (this.#own.get(name) ?? this.#maker.partFor(node)),
     );
     const required = Object.values(partOf(schema, 'required') ?? {}).map(String);
-    const object = { id: '', at: '', by: '', kind };
-    const form: KindForm = { word, kind, fields, required, object, filledBy: undefined };
-    this.#forms.set(word, form);
-    return form;
+    return {
+      word,
+      kind,
+      number: allKinds.indexOf(kind),
+      isMovement: isMovementKind(kind),
+      fields,
+      required,
+      // All fields from the start: an object that gains fields later is another one to the engine.
+      object: {
+        ...Object.fromEntries(fields.map(({ name }) => [name, undefined])),
+        ...always(kind),
+      },
+      filledBy: undefined,
+    };
   }
 }
+
+const always = (kind: Kind) => ({ id: '', at: '', by: '', kind });
 
 /** The kind itself, once it is known. */
 function kindPart(kind: number): Part {

@@ -1,5 +1,6 @@
 import type { KindForm } from './kind-forms.ts';
-import type { Field } from './object-part.ts';
+import type { LineBytes } from './line-bytes.ts';
+import { type Field, isFieldHere } from './object-part.ts';
 
 /**
  * The fields that a line has, in their order, as a tree: each step from the root is one more field.
@@ -20,9 +21,10 @@ export class Layout {
   readonly kept: readonly Field[];
   /** The names of fields of the kind that do not stand on the tape. */
   readonly missing: readonly string[];
-  readonly #next = new Map<string, Layout>();
-  /** The layout that came after this one last. */
-  guess: Layout | undefined;
+  /** Where lines went on from here, each with another field, or with another kind. */
+  readonly #ways: Layout[] = [];
+  /** The way that the last line went. */
+  #guess: Layout | undefined;
 
   constructor(number: number, form?: KindForm, field?: Field, names: readonly string[] = []) {
     this.number = number;
@@ -37,17 +39,30 @@ export class Layout {
     this.isComplete = form?.required.every((name) => names.includes(name)) ?? false;
   }
 
-  leadsTo(key: string): boolean {
-    return this.#next.has(key);
+  /** The way on with the field that stands here, where another line went it before. */
+  wayHere(line: LineBytes): Layout | undefined {
+    const guess = this.#guess;
+    if (guess?.field !== undefined && isFieldHere(line, guess.field)) return guess;
+    for (let at = 0; at < this.#ways.length; at += 1) {
+      const way = this.#ways[at];
+      if (way?.field === undefined || !isFieldHere(line, way.field)) continue;
+      this.#guess = way;
+      return way;
+    }
+    return undefined;
   }
 
-  /** @param key what leads on: the name of a field, or a kind */
-  next(key: string, make: () => Layout): Layout {
-    const known = this.#next.get(key);
-    const next = known ?? make();
-    if (known === undefined) this.#next.set(key, next);
-    this.guess = next;
-    return next;
+  /** The way on with a kind, where another line went it before. */
+  wayOfKind(word: number): Layout | undefined {
+    for (let at = 0; at < this.#ways.length; at += 1) {
+      const way = this.#ways[at];
+      if (way?.form?.word === word) return way;
+    }
+    return undefined;
+  }
+
+  addWay(way: Layout): void {
+    this.#ways.push(way);
   }
 }
 

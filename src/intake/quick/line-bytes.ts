@@ -27,6 +27,12 @@ export class LineBytes {
   bytes: Uint8Array = new Uint8Array();
   at = 0;
 
+  /** Goes to the place where a line begins. */
+  begin(bytes: Uint8Array, start: number): void {
+    this.bytes = bytes;
+    this.at = start;
+  }
+
   /** Goes past one byte, and spaces after it; false where another stands there. */
   pass(byte: number): boolean {
     if (this.bytes[this.at] !== byte) return false;
@@ -41,5 +47,15 @@ export class LineBytes {
     const word = this.words.take(this.bytes, this.at + 1);
     this.at = this.words.end + 1;
     return word;
+  }
+
+  /**
+   * Goes past the line's end; false where something else stands here. A line ends with its record:
+   * no spaces, at most the carriage return of other systems.
+   */
+  passEnd(): boolean {
+    const after = this.bytes[this.at] === BYTE.return ? this.at + 1 : this.at;
+    this.at = after + 1;
+    return this.bytes[after] === BYTE.newline;
   }
 }

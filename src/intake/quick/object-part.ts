@@ -1,6 +1,7 @@
 import { partOf } from '../schema-node.ts';
 import { BYTE, type LineBytes } from './line-bytes.ts';
 import type { Part } from './part.ts';
+import type { TapeReader } from './tape.ts';
 
 /** One field of an object with fields of its own: its name as it stands in a line, and its part. */
 export interface Field {
@@ -58,34 +59,50 @@ export function passField(line: LineBytes, field: Field): void {
 }
 
 /** An object inside a record, like a shift; each is a new object. */
-export function objectPart(schema: unknown, partFor: (node: unknown) => Part): Part {
-  const { fields, required } = fieldsOf(schema, partFor);
-  return {
-    isLeftOut: false,
-    look: (line) => {
-      if (!line.pass(BYTE.start)) return false;
-      let seen = 0;
-      while (line.bytes[line.at] !== BYTE.end) {
-        if (seen !== 0 && !line.pass(BYTE.comma)) return false;
-        const index = fields.findIndex((each) => isFieldHere(line, each));
-        const field = fields[index];
-        if (field === undefined || (seen & field.bit) !== 0) return false;
-        seen |= field.bit;
-        passField(line, field);
-        if (!field.part.isLeftOut) line.tape.put(index);
-        if (!field.part.look(line)) return false;
-      }
-      line.at += 1;
-      line.tape.put(-1);
-      return (seen & required) === required;
-    },
-    value: (from) => {
-      const object: Record<string, unknown> = {};
-      for (let index = from.next(); index >= 0; index = from.next()) {
-        const field = fields[index];
-        if (field !== undefined) object[field.name] = field.part.value(from);
-      }
-      return object;
-    },
-  };
+export class ObjectPart implements Part {
+  readonly isLeftOut = false;
+  readonly #fields: readonly Field[];
+  readonly #required: number;
+
+  constructor(schema: unknown, partFor: (node: unknown) => Part) {
+    const { fields, required } = fieldsOf(schema, partFor);
+    this.#fields = fields;
+    this.#required = required;
+  }
+
+  look(line: LineBytes): boolean {
+    if (!line.pass(BYTE.start)) return false;
+    let seen = 0;
+    while (line.bytes[line.at] !== BYTE.end) {
+      if (seen !== 0 && !line.pass(BYTE.comma)) return false;
+      const index = this.#indexHere(line);
+      const field = this.#fields[index];
+      if (field === undefined || (seen & field.bit) !== 0) return false;
+      seen |= field.bit;
+      passField(line, field);
+      if (!field.part.isLeftOut) line.tape.put(index);
+      if (!field.part.look(line)) return false;
+    }
+    line.at += 1;
+    line.tape.put(-1);
+    return (seen & this.#required) === this.#required;
+  }
+
+  /** Which field begins here; -1 where none does. */
+  #indexHere(line: LineBytes): number {
+    for (let at = 0; at < this.#fields.length; at += 1) {
+      const field = this.#fields[at];
+      if (field !== undefined && isFieldHere(line, field)) return at;
+    }
+    return -1;
+  }
+
+  value(from: TapeReader): Record<string, unknown> {
+    const object: Record<string, unknown> = {};
+    for (let index = from.next(); index >= 0; index = from.next()) {
+      const field = this.#fields[index];
+      if (field !== undefined) object[field.name] = field.part.value(from);
+    }
+    return object;
+  }
 }

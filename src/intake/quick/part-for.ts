@@ -1,11 +1,11 @@
 import { RecordId } from '../../records/fields.ts';
 import { numberOf, partOf } from '../schema-node.ts';
-import { listPart, mapPart, textsPart } from './group-parts.ts';
+import { ListPart, MapPart, TextsPart } from './group-parts.ts';
 import type { LineBytes } from './line-bytes.ts';
-import { objectPart } from './object-part.ts';
+import { ObjectPart } from './object-part.ts';
 import type { Part } from './part.ts';
-import { recordIdPart, textPart, WordTest, wordPart } from './text-parts.ts';
-import { flagPart, wholePart } from './whole-parts.ts';
+import { RecordIdPart, TextPart, WordPart, WordTest } from './text-parts.ts';
+import { FlagPart, WholePart } from './whole-parts.ts';
 import { WholesPart } from './wholes-part.ts';
 
 /**
@@ -31,14 +31,14 @@ export class PartMaker {
       case 'string':
         return this.#stringPart(schema, isInside);
       case 'integer':
-        return wholePart(numberOf(schema, 'minimum') ?? 0, numberOf(schema, 'maximum') ?? -1);
+        return new WholePart(numberOf(schema, 'minimum') ?? 0, numberOf(schema, 'maximum') ?? -1);
       case 'boolean':
-        return flagPart();
+        return new FlagPart();
       case 'array':
         return this.#arrayPart(schema);
       case 'object':
         return partOf(schema, 'patternProperties') === undefined
-          ? objectPart(schema, (node) => this.partFor(node, true))
+          ? new ObjectPart(schema, (node) => this.partFor(node, true))
           : this.#mapPart(schema, isInside);
       default:
         return nothing;
@@ -47,23 +47,23 @@ export class PartMaker {
 
   #oneOf(words: readonly unknown[]): Part {
     const known = new Set(words);
-    return wordPart(new WordTest((text) => known.has(text)), this.#line.words);
+    return new WordPart(new WordTest((text) => known.has(text)), this.#line.words);
   }
 
   #stringPart(schema: unknown, isInside: boolean): Part {
     const pattern = partOf(schema, 'pattern');
     // Lists of ids say what was in the cash box: they move nothing.
-    if (pattern === partOf(RecordId, 'pattern')) return recordIdPart(isInside);
-    if (typeof pattern === 'string') return wordPart(this.#testFor(pattern), this.#line.words);
-    return textPart(numberOf(schema, 'minLength') ?? 0, numberOf(schema, 'maxLength') ?? -1);
+    if (pattern === partOf(RecordId, 'pattern')) return new RecordIdPart(isInside);
+    if (typeof pattern === 'string') return new WordPart(this.#testFor(pattern), this.#line.words);
+    return new TextPart(numberOf(schema, 'minLength') ?? 0, numberOf(schema, 'maxLength') ?? -1);
   }
 
   #arrayPart(schema: unknown): Part {
     const items = partOf(schema, 'items');
-    if (!Array.isArray(items)) return listPart(this.partFor(items, true));
+    if (!Array.isArray(items)) return new ListPart(this.partFor(items, true));
     // Of lists of fixed length there are only names of people.
     const parts = items.map((item) => this.partFor(item, true));
-    return parts.every((part) => part.isLeftOut) ? textsPart(parts) : nothing;
+    return parts.every((part) => part.isLeftOut) ? new TextsPart(parts) : nothing;
   }
 
   #mapPart(schema: unknown, isInside: boolean): Part {
@@ -72,7 +72,8 @@ export class PartMaker {
     const [pattern, each] = entry;
     const test = this.#testFor(pattern);
     const { words } = this.#line;
-    if (partOf(each, 'type') !== 'integer') return mapPart(test, this.partFor(each, true), words);
+    if (partOf(each, 'type') !== 'integer')
+      return new MapPart(test, this.partFor(each, true), words);
     return new WholesPart(this.#line, test, numberOf(each, 'minimum') ?? 0, isInside);
   }
 

@@ -1,22 +1,13 @@
-import type { Header } from '../../records/header.ts';
-import { type BookRecord, isMovementKind } from '../../records/record.ts';
-import { BookReader } from '../read-book.ts';
-import { readRecord } from '../read-record.ts';
+import { Header } from '../../records/header.ts';
+import { isMovementKind } from '../../records/record.ts';
 import { BOOK_MAX, LINE_MAX } from '../text-lines.ts';
 import { BYTE } from './line-bytes.ts';
+import { PartMaker } from './part-for.ts';
 import { QuickRecords } from './quick-records.ts';
 import { RecordLook } from './record-look.ts';
 
-/** A book whose every line is surely fine. */
-export interface QuickRead {
-  readonly header: Header;
-  readonly records: QuickRecords;
-}
-
 /** Bytes of a usual record. */
 const RECORD_LENGTH = 220;
-/** Small enough for the fast memory of a processor. */
-const PIECE = 256 * 1024;
 
 /**
  * Reads a book's bytes about as fast as they can be gone through: most lines pass a look at their
@@ -27,16 +18,19 @@ const PIECE = 256 * 1024;
 export class QuickReader {
   readonly #look = new RecordLook();
   readonly #records: QuickRecords;
-  readonly #strict = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
-  #header: Header | undefined;
+  /** True where a header is still to come before the records. */
+  #wantsHeader: boolean;
   #isSure = true;
   #taken = 0;
-  /** The beginning of a line whose end has not come yet, and after it the piece at hand. */
-  #bytes = new Uint8Array(PIECE * 2);
-  #length = 0;
+  /** The beginning of a line whose end has not come yet. */
+  #begun: Uint8Array = new Uint8Array();
 
-  /** @param size of the whole book in bytes, where it is known */
-  constructor(size = 0) {
+  /**
+   * @param size in bytes of what will be read, where it is known
+   * @param isStart false for whole lines of a book from beyond its header
+   */
+  constructor(size = 0, isStart = true) {
+    this.#wantsHeader = isStart;
     this.#records = new QuickRecords(this.#look, Math.floor(size / RECORD_LENGTH));
   }
 
@@ -45,93 +39,88 @@ export class QuickReader {
     return this.#isSure;
   }
 
-  /** Takes the next bytes; the array may be used again by its owner afterwards. */
-  push(bytes: Uint8Array): void {
-    for (let at = 0; at < bytes.length && this.#isSure; at += PIECE) {
-      this.#piece(bytes.subarray(at, at + PIECE));
-    }
-  }
-
-  /** What was read; undefined where it is not surely fine. */
-  end(): QuickRead | undefined {
-    if (this.#length > 0) this.#piece(LINE_END);
-    if (!this.#isSure || this.#header === undefined) return undefined;
-    return { header: this.#header, records: this.#records };
-  }
-
-  #piece(piece: Uint8Array): void {
-    this.#taken += piece.length;
-    if (this.#taken > BOOK_MAX || this.#length > LINE_MAX) this.#isSure = false;
+  /** Takes the next bytes; the array may be used again by its owner once they are taken. */
+  async push(bytes: Uint8Array): Promise<void> {
+    this.#taken += bytes.length;
+    if (this.#taken > BOOK_MAX) this.#isSure = false;
     if (!this.#isSure) return;
-    const start = this.#length;
-    this.#length += piece.length;
-    if (this.#length > this.#bytes.length) {
-      const more = new Uint8Array(this.#length * 2);
-      more.set(this.#bytes.subarray(0, start));
-      this.#bytes = more;
-    }
-    this.#bytes.set(piece, start);
-    const last = piece.lastIndexOf(BYTE.newline);
-    if (last < 0) return;
-    const end = start + last + 1;
-    this.#lines(end);
-    this.#bytes.copyWithin(0, end, this.#length);
-    this.#length -= end;
+    const first = this.#begun.length === 0 ? 0 : bytes.indexOf(BYTE.newline) + 1;
+    const last = bytes.lastIndexOf(BYTE.newline) + 1;
+    if (first > 0) await this.#lines(joined(this.#begun, bytes.subarray(0, first)));
+    if (last > first) await this.#lines(bytes.subarray(first, last));
+    this.#begun = last > 0 ? bytes.slice(last) : joined(this.#begun, bytes);
+    if (this.#begun.length > LINE_MAX) this.#isSure = false;
   }
 
-  /** Goes through whole lines, each with its line end. */
-  #lines(end: number): void {
-    let start = this.#header === undefined ? this.#headerLine() : 0;
-    while (start < end && this.#isSure) {
-      const place = this.#look.look(this.#bytes, start);
-      const kind = place < 0 ? undefined : this.#look.formAt()?.kind;
-      const next = kind === undefined ? this.#lineEnd(start) : this.#look.line.at;
-      const isAdded =
-        kind === undefined ? this.#readSlowly(start, next) : this.#records.addPassed(kind, place);
-      if (kind !== undefined && !isMovementKind(kind)) {
-        this.#records.tell(kind, this.#text(start, next));
+  /** The records that were read; undefined where it is not surely fine. */
+  async end(): Promise<QuickRecords | undefined> {
+    if (this.#begun.length > 0) await this.#lines(joined(this.#begun, LINE_END));
+    return this.#isSure && !this.#wantsHeader ? this.#records : undefined;
+  }
+
+  /** @param bytes whole lines, each with its end */
+  async #lines(bytes: Uint8Array): Promise<void> {
+    const start = this.#wantsHeader ? await this.#headerLine(bytes) : 0;
+    const odd = this.#lookAt(bytes, start);
+    if (odd.length === 0 || !this.#isSure) return;
+    const { recordOfLine } = await import('./odd-lines.ts');
+    for (const line of odd) {
+      const record = recordOfLine(line);
+      if (record === 'nothing') continue;
+      this.#isSure &&= record !== undefined && this.#records.addWhole(record);
+      if (record === undefined || !this.#isSure) return;
+      if (!isMovementKind(record.kind)) this.#records.tell(line);
+    }
+  }
+
+  /** Takes the lines that pass the look, and gives those that do not, without their ends. */
+  #lookAt(bytes: Uint8Array, from: number): readonly Uint8Array[] {
+    const odd: Uint8Array[] = [];
+    for (let start = from; start < bytes.length && this.#isSure; ) {
+      const place = this.#look.look(bytes, start);
+      const form = place < 0 ? undefined : this.#look.form;
+      const next = form === undefined ? lineEnd(bytes, start) : this.#look.line.at;
+      if (next - start > LINE_MAX) this.#isSure = false;
+      else if (form === undefined) odd.push(bytes.subarray(start, next - 1));
+      else {
+        this.#isSure = this.#records.addPassed(form, place);
+        if (!form.isMovement) this.#records.tell(bytes.subarray(start, next));
       }
-      this.#isSure = isAdded && next - start <= LINE_MAX;
       start = next;
     }
+    return odd;
   }
 
-  /** The header is read as ever; it is one line. */
-  #headerLine(): number {
-    const end = this.#lineEnd(0);
-    const reader = new BookReader();
-    reader.push(this.#bytes.subarray(0, end));
-    const { header, findings } = reader.end();
-    this.#header = header;
-    this.#isSure = !findings.some(({ severity }) => severity === 'error');
+  /** Takes the header and gives where the next line begins. */
+  async #headerLine(bytes: Uint8Array): Promise<number> {
+    const end = lineEnd(bytes, 0);
+    if (!this.#headerPasses(bytes)) {
+      const { isGoodHeader } = await import('./odd-lines.ts');
+      this.#isSure &&= end <= LINE_MAX && isGoodHeader(bytes.subarray(0, end));
+    }
+    this.#wantsHeader = false;
     return end;
   }
 
-  #lineEnd(start: number): number {
-    return this.#bytes.indexOf(BYTE.newline, start) + 1;
-  }
-
-  /** One line by way of a parsed value; false where the line is not a good record. */
-  #readSlowly(start: number, end: number): boolean {
-    const record = this.#recordOf(this.#bytes.subarray(start, end - 1));
-    return record === 'nothing' || (record !== undefined && this.#records.addWhole(record));
-  }
-
-  #recordOf(bytes: Uint8Array): BookRecord | 'nothing' | undefined {
-    try {
-      const text = this.#strict.decode(bytes);
-      if (text.trim() === '') return 'nothing';
-      const line = text.endsWith('\r') ? text.slice(0, -1) : text;
-      // What the line number would be told with is not told from here.
-      return readRecord(JSON.parse(line), 0, line).record;
-    } catch {
-      return undefined;
-    }
-  }
-
-  #text(start: number, end: number): string {
-    return this.#strict.decode(this.#bytes.subarray(start, end));
+  #headerPasses(bytes: Uint8Array): boolean {
+    const { line } = this.#look;
+    const { top } = line.tape;
+    line.begin(bytes, 0);
+    const passes = new PartMaker(line).partFor(Header).look(line) && line.passEnd();
+    line.tape.top = top;
+    return passes;
   }
 }
 
 const LINE_END = Uint8Array.of(BYTE.newline);
+
+function lineEnd(bytes: Uint8Array, start: number): number {
+  return bytes.indexOf(BYTE.newline, start) + 1;
+}
+
+function joined(start: Uint8Array, end: Uint8Array): Uint8Array {
+  const whole = new Uint8Array(start.length + end.length);
+  whole.set(start);
+  whole.set(end, start.length);
+  return whole;
+}

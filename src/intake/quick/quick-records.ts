@@ -1,48 +1,51 @@
 import { assert } from '../../base/assert.ts';
 import { readUuidText } from '../../base/uuid-bytes.ts';
 import { UuidTable } from '../../base/uuid-table.ts';
-import {
-  type BookRecord,
-  type Claimant,
-  claimedBy,
-  isMovementKind,
-  type Kind,
-} from '../../records/record.ts';
+import { allKinds, type BookRecord, claimedBy } from '../../records/record.ts';
+import { IdRows } from './id-rows.ts';
+import type { KindForm } from './kind-forms.ts';
+import type { PartFacts } from './part-facts.ts';
 import type { RecordLook } from './record-look.ts';
+import { ToldLines } from './told-lines.ts';
 
 const RECORDS_FIRST = 4096;
-
-interface Told {
-  readonly kind: Kind;
-  readonly place: number;
-  readonly said: string | BookRecord;
-}
+/** Bytes of lines of set-up for each record of the book: about an eighth of all bytes. */
+const TOLD_BYTES = 30;
 
 /**
- * The records of a book that was read quickly, by their places in the file. Most stand on a tape
- * and are filled into one object of their kind when asked for; few are kept whole.
+ * The records of a book, or of a part of one, that was read quickly, by their places in the file.
+ * Most stand on a tape and are filled into one object of their kind when asked for; few are kept
+ * whole.
  */
 export class QuickRecords {
-  /** What replaces or voids another record: no more of it than that. */
-  readonly claims: Claimant[] = [];
-  /** Set-up and removals, as their lines say them. */
-  readonly #told: Told[] = [];
-  readonly #look: RecordLook;
+  /** The ids by place. */
   readonly #ids: UuidTable;
+  readonly #look: RecordLook;
+  readonly #claims = new IdRows();
+  readonly #claimsWritten: string[] = [];
+  readonly #pointers = new IdRows();
+  /** Set-up and removals, as their lines say them. */
+  readonly #told: ToldLines;
   readonly #id = new Int32Array(4);
   readonly #wholes: BookRecord[] = [];
+  #size = 0;
   /** By place: a place of the tape, or -1 less the place in `#wholes`. */
   #keptAt: Int32Array<ArrayBuffer>;
+  /** By place: the number of the kind. */
+  #kinds: Uint8Array<ArrayBuffer>;
 
   /** @param expected how many records there may be, so that little is made anew as they come */
   constructor(look: RecordLook, expected: number) {
+    const room = Math.max(expected, RECORDS_FIRST);
     this.#look = look;
     this.#ids = new UuidTable(expected);
-    this.#keptAt = new Int32Array(Math.max(expected, RECORDS_FIRST));
+    this.#told = new ToldLines(room * TOLD_BYTES);
+    this.#keptAt = new Int32Array(room);
+    this.#kinds = new Uint8Array(room);
   }
 
   get size(): number {
-    return this.#ids.size;
+    return this.#size;
   }
 
   /** The record at a place: to be used and not kept, for the next may be the same object. */
@@ -53,67 +56,78 @@ export class QuickRecords {
     return record;
   }
 
-  /** Undefined for a place that is none, like that of an unknown id. */
-  kindAt(place: number): Kind | undefined {
-    if (place < 0) return undefined;
-    const keptAt = this.#keptAt[place] ?? 0;
-    return keptAt < 0 ? this.#wholes[-1 - keptAt]?.kind : this.#look.formAt(keptAt)?.kind;
-  }
-
-  /** The place of an id; -1 where it is not there. */
-  placeOf(id: string): number {
-    const isPlain = readUuidText(id, this.#id);
-    const id4 = this.#id;
-    return isPlain ? this.#ids.placeOf(id4[0] ?? 0, id4[1] ?? 0, id4[2] ?? 0, id4[3] ?? 0) : -1;
-  }
-
-  /** The places of set-up and removals. */
-  setUpPlaces(): number[] {
-    return this.#told.map(({ place }) => place);
-  }
-
-  /** Set-up or removals of these kinds, whole. */
-  told(kinds: ReadonlySet<Kind>): BookRecord[] {
-    const told = this.#told.filter(({ kind }) => kinds.has(kind));
-    return told.map(({ said }) => (typeof said === 'string' ? JSON.parse(said) : said));
+  /** What the other parts of the book have to know; the arrays are this part's own. */
+  facts(): PartFacts {
+    return {
+      size: this.#size,
+      ids: this.#ids.data,
+      kinds: this.#kinds.subarray(0, this.#size),
+      claims: this.#claims.rows,
+      claimsWritten: this.#claimsWritten,
+      pointers: this.#pointers.rows,
+      told: this.#told.kept(),
+    };
   }
 
   /** Adds the record that the look let pass; false where its id is there already. */
-  addPassed(kind: Kind, tapePlace: number): boolean {
+  addPassed(form: KindForm, tapePlace: number): boolean {
     const { marks } = this.#look;
-    if (!this.#addId(marks.id)) return false;
-    this.#keep(tapePlace);
-    if (marks.claims) this.claims.push(marks.claimant(kind));
+    if (!this.#add(marks.id, form.number, tapePlace)) return false;
+    const place = this.#size - 1;
+    if (marks.claims) this.#addClaim(place, marks.claimed, marks.written());
+    if (marks.points) this.#pointers.add(place, marks.pointedAt);
     return true;
   }
 
-  /** Keeps what the line of the record that was added last says, for set-up and removals. */
-  tell(kind: Kind, said: string | BookRecord): void {
-    this.#told.push({ kind, place: this.size - 1, said });
-  }
-
-  /** Adds a record that was read the slow way; false where its id is there, or in upper case. */
+  /** Adds a record that was read the slow way; false where an id is there, or in upper case. */
   addWhole(record: BookRecord): boolean {
     if (!readUuidText(record.id, this.#id)) return false;
-    if (!this.#addId(this.#id)) return false;
     this.#wholes.push(record);
-    this.#keep(-this.#wholes.length);
-    if (claimedBy(record) !== undefined) this.claims.push(record);
-    if (!isMovementKind(record.kind)) this.tell(record.kind, record);
+    if (!this.#add(this.#id, allKinds.indexOf(record.kind), -this.#wholes.length)) return false;
+    const place = this.#size - 1;
+    const claimed = claimedBy(record);
+    if (claimed !== undefined) {
+      if (!readUuidText(claimed, this.#id)) return false;
+      this.#addClaim(place, this.#id, record.at);
+    }
+    const pointedAt = pointedAtBy(record);
+    if (pointedAt === undefined) return true;
+    if (!readUuidText(pointedAt, this.#id)) return false;
+    this.#pointers.add(place, this.#id);
     return true;
   }
 
-  #addId(id: Int32Array): boolean {
-    return this.#ids.add(id[0] ?? 0, id[1] ?? 0, id[2] ?? 0, id[3] ?? 0);
+  /** Keeps the line of the record that was added last, for set-up and removals. */
+  tell(line: Uint8Array): void {
+    this.#told.add(this.#size - 1, line);
   }
 
-  #keep(keptAt: number): void {
-    const place = this.#ids.size - 1;
-    if (place === this.#keptAt.length) {
-      const more = new Int32Array(place * 2);
-      more.set(this.#keptAt);
-      this.#keptAt = more;
-    }
-    this.#keptAt[place] = keptAt;
+  #add(id: Int32Array, kind: number, keptAt: number): boolean {
+    if (!this.#ids.add(id[0] ?? 0, id[1] ?? 0, id[2] ?? 0, id[3] ?? 0)) return false;
+    if (this.#size === this.#keptAt.length) this.#grow();
+    this.#keptAt[this.#size] = keptAt;
+    this.#kinds[this.#size] = kind;
+    this.#size += 1;
+    return true;
   }
+
+  #addClaim(place: number, claimed: Int32Array, written: string): void {
+    this.#claims.add(place, claimed);
+    this.#claimsWritten.push(written);
+  }
+
+  #grow(): void {
+    const keptAt = new Int32Array(this.#size * 2);
+    keptAt.set(this.#keptAt);
+    this.#keptAt = keptAt;
+    const kinds = new Uint8Array(this.#size * 2);
+    kinds.set(this.#kinds);
+    this.#kinds = kinds;
+  }
+}
+
+/** The payment that bounced, the debit that was sent back. */
+function pointedAtBy(record: BookRecord): string | undefined {
+  if (record.kind === 'bounced') return record.payment;
+  return record.kind === 'debit-returned' ? record.debit : undefined;
 }

@@ -41,6 +41,7 @@ export class RecordLook {
   look(bytes: Uint8Array, start: number): number {
     const { tape } = this.line;
     this.line.bytes = bytes;
+    if (tape.isNearlyFull) tape.turn();
     let top = tape.top;
     let passes = this.#passes(start, top);
     if (tape.isFull) {
@@ -52,11 +53,9 @@ export class RecordLook {
     return passes ? tape.placeOf(top) : -1;
   }
 
-  /** The form of the record that passed last, or that stands at a place of the tape. */
-  formAt(place?: number): KindForm | undefined {
-    if (place === undefined) return this.#reached.form;
-    this.#from.goTo(place);
-    return this.#layouts[this.#from.next()]?.form;
+  /** The form of the record that passed last. */
+  get form(): KindForm | undefined {
+    return this.#reached.form;
   }
 
   /**
@@ -104,38 +103,49 @@ export class RecordLook {
     }
     this.#reached = layout;
     line.tape.set(top, layout.number);
-    return isThrough && layout.isComplete && isEndHere(line);
+    line.at += 1;
+    return isThrough && layout.isComplete && line.passEnd();
   }
 
   /** Goes past one field; undefined where it is not plain. */
   #step(layout: Layout): Layout | undefined {
     const { line } = this;
-    const { guess } = layout;
-    const isGuessed = guess?.field !== undefined && isFieldHere(line, guess.field);
-    const next = isGuessed ? guess : this.#follow(layout);
+    const next = layout.wayHere(line) ?? this.#newWay(layout);
     if (next?.field === undefined) return undefined;
     passField(line, next.field);
     if (layout.form === undefined && next.field.name === 'kind') return this.#withKind(next);
     return next.field.part.look(line) ? next : undefined;
   }
 
-  /** The layout with the field that stands here; undefined where it is none, or there already. */
-  #follow(layout: Layout): Layout | undefined {
+  /** A way that no line went yet; undefined where its field is none, or there already. */
+  #newWay(layout: Layout): Layout | undefined {
     const fields = layout.form?.fields ?? this.#open;
     const field = fields.find((each) => isFieldHere(this.line, each));
     if (field === undefined || layout.names.includes(field.name)) return undefined;
-    if (this.#layouts.length >= LAYOUTS_MAX && !layout.leadsTo(field.name)) return undefined;
-    const names = [...layout.names, field.name];
-    return layout.next(field.name, () => this.#newLayout(layout.form, field, names));
+    if (this.#layouts.length >= LAYOUTS_MAX) return undefined;
+    return this.#addedWay(layout, layout.form, field, [...layout.names, field.name]);
   }
 
   #withKind(open: Layout): Layout | undefined {
     const word = this.line.word();
-    const guess = open.guess;
-    if (guess?.form?.word === word) return guess;
-    const form = word < 0 ? undefined : this.#forms.of(word);
-    if (form === undefined) return undefined;
-    return open.next(form.kind, () => this.#newLayout(form, open.field, open.names));
+    if (word < 0) return undefined;
+    return open.wayOfKind(word) ?? this.#newKind(open, word);
+  }
+
+  #newKind(open: Layout, word: number): Layout | undefined {
+    const form = this.#forms.of(word);
+    return form && this.#addedWay(open, form, open.field, open.names);
+  }
+
+  #addedWay(
+    from: Layout,
+    form: KindForm | undefined,
+    field: Field | undefined,
+    names: readonly string[],
+  ): Layout {
+    const way = this.#newLayout(form, field, names);
+    from.addWay(way);
+    return way;
   }
 
   /** Where the kind comes late in a line: its form, found ahead of time. */
@@ -170,12 +180,4 @@ export class RecordLook {
 /** Filled by the parts of its own schema; the free text that is missing, no rule ever reads. */
 function isFilled(_object: object, layout: Layout): _object is BookRecord {
   return layout.isComplete;
-}
-
-/** A line ends with its record: no spaces, at most the carriage return of other systems. */
-function isEndHere(line: LineBytes): boolean {
-  const at = line.at + 1;
-  const after = line.bytes[at] === BYTE.return ? at + 1 : at;
-  line.at = after + 1;
-  return line.bytes[after] === BYTE.newline;
 }

@@ -1,10 +1,8 @@
 import { DAY_PATTERN } from '../../base/day.ts';
 import { ID_TEXT_MAX } from '../../base/id.ts';
-import { UUID_LENGTH } from '../../base/uuid-bytes.ts';
-import type { Claimant, Kind } from '../../records/record.ts';
 import { BYTE, type LineBytes } from './line-bytes.ts';
 import type { Part } from './part.ts';
-import { passUuid, textPart, WordTest } from './text-parts.ts';
+import { passUuid, RecordIdPart, TextPart, WordTest } from './text-parts.ts';
 
 /**
  * What every record has, and where it stands in the line that was looked at last: few records need
@@ -15,60 +13,61 @@ export class RecordMarks {
   readonly id = new Int32Array(4);
   /** The parts of these fields, by their names. */
   readonly parts: ReadonlyMap<string, Part>;
+  /** Whether it replaces or voids another record, and which. */
+  claims = false;
+  readonly claimed = new Int32Array(4);
+  /** Whether it names a payment that bounced or a debit that came back, and which. */
+  points = false;
+  readonly pointedAt = new Int32Array(4);
   readonly #line: LineBytes;
-  #idAt = 0;
   #writtenAt = 0;
-  #claimAt = 0;
 
   constructor(line: LineBytes) {
     this.#line = line;
     this.parts = new Map([
       ['id', this.#idPart()],
       ['at', this.#instantPart()],
-      ['by', textPart(1, ID_TEXT_MAX)],
+      ['by', new TextPart(1, ID_TEXT_MAX)],
       ['replaces', this.#claimPart()],
       ['voids', this.#claimPart()],
+      ['payment', this.#pointerPart()],
+      ['debit', this.#pointerPart()],
     ]);
   }
 
   /** Forgets the line before. */
   clear(): void {
-    this.#claimAt = 0;
+    this.claims = false;
+    this.points = false;
   }
 
-  get claims(): boolean {
-    return this.#claimAt > 0;
-  }
-
-  /** What the record says about the one that it replaces or voids. */
-  claimant(kind: Kind): Claimant {
-    const { id, at, claimed } = {
-      id: this.#text(this.#idAt, UUID_LENGTH),
-      at: this.#text(this.#writtenAt, INSTANT_LENGTH),
-      claimed: this.#text(this.#claimAt, UUID_LENGTH),
-    };
-    return kind === 'void' ? { id, at, kind, voids: claimed } : { id, at, kind, replaces: claimed };
-  }
-
-  #text(at: number, length: number): string {
-    return decoder.decode(this.#line.bytes.subarray(at, at + length));
+  /** When the record was written. */
+  written(): string {
+    const start = this.#writtenAt;
+    return decoder.decode(this.#line.bytes.subarray(start, start + INSTANT_LENGTH));
   }
 
   #idPart(): Part {
-    return leftOut((line) => {
-      this.#idAt = line.at + 1;
-      return passUuid(line, this.id);
-    });
+    return leftOut((line) => passUuid(line, this.id));
   }
 
   /** What is claimed is kept with the claims; on the tape it is only there or not. */
   #claimPart(): Part {
-    const claimed = new Int32Array(4);
     const look = (line: LineBytes): boolean => {
-      this.#claimAt = line.at + 1;
-      return passUuid(line, claimed);
+      this.claims = true;
+      return passUuid(line, this.claimed);
     };
     return { isLeftOut: false, look, value: () => CLAIMED };
+  }
+
+  /** What is pointed at stands on the tape as well: postings ask for it. */
+  #pointerPart(): Part {
+    const part = new RecordIdPart(false, this.pointedAt);
+    const look = (line: LineBytes): boolean => {
+      this.points = true;
+      return part.look(line);
+    };
+    return { isLeftOut: false, look, value: (from) => part.value(from) };
   }
 
   #instantPart(): Part {

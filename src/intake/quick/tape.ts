@@ -6,6 +6,7 @@
 
 const PIECE_BITS = 18;
 const PIECE_LENGTH = 1 << PIECE_BITS;
+const LINE_USUAL = 4096;
 
 export class Tape {
   readonly #pieces: Int32Array[] = [new Int32Array(PIECE_LENGTH)];
@@ -26,6 +27,11 @@ export class Tape {
 
   get isFull(): boolean {
     return this.top > PIECE_LENGTH;
+  }
+
+  /** True where a usual line may not fit any more: each of its bytes puts at most one number. */
+  get isNearlyFull(): boolean {
+    return this.top > PIECE_LENGTH - LINE_USUAL;
   }
 
   /** Starts another piece. */

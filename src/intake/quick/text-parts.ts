@@ -2,6 +2,7 @@ import { readUuid, UUID_LENGTH, uuidText } from '../../base/uuid-bytes.ts';
 import type { WordTable } from '../../base/word-table.ts';
 import { BYTE, type LineBytes } from './line-bytes.ts';
 import type { Part } from './part.ts';
+import type { TapeReader } from './tape.ts';
 
 /** So many digits, and text may hold a payment card number; fewer cannot. */
 const CARD_DIGITS_MIN = 13;
@@ -34,42 +35,60 @@ export class WordTest {
 }
 
 /** One of a few words, or text with a pattern: kept as the number of its word. */
-export function wordPart(test: WordTest, words: WordTable): Part {
-  return {
-    isLeftOut: false,
-    look: (line) => {
-      const word = line.word();
-      if (word < 0 || !test.passes(word, line.words)) return false;
-      line.tape.put(word);
-      return true;
-    },
-    value: (from) => words.text(from.next()),
-  };
+export class WordPart implements Part {
+  readonly isLeftOut = false;
+  readonly #test: WordTest;
+  readonly #words: WordTable;
+
+  constructor(test: WordTest, words: WordTable) {
+    this.#test = test;
+    this.#words = words;
+  }
+
+  look(line: LineBytes): boolean {
+    const word = line.word();
+    if (word < 0 || !this.#test.passes(word, line.words)) return false;
+    line.tape.put(word);
+    return true;
+  }
+
+  value(from: TapeReader): string {
+    return this.#words.text(from.next());
+  }
 }
 
 /** Free text without escapes that surely holds no card number. */
-export function textPart(least: number, most: number): Part {
-  return {
-    isLeftOut: true,
-    look: (line) => {
-      const { bytes, at: start } = line;
-      if (bytes[start] !== BYTE.quote) return false;
-      let digits = 0;
-      let isPlain = true;
-      let at = start + 1;
-      for (; ; at += 1) {
-        const byte = bytes[at] ?? 0;
-        if (byte === BYTE.quote) break;
-        if (byte < 32 || byte === BYTE.backslash) return false;
-        if (byte > 126) isPlain = false;
-        if (byte >= BYTE.zero && byte <= BYTE.nine) digits += 1;
-      }
-      const length = isPlain ? at - start - 1 : lengthOf(bytes.subarray(start + 1, at));
-      line.at = at + 1;
-      return digits < CARD_DIGITS_MIN && length >= least && length <= most;
-    },
-    value: () => undefined,
-  };
+export class TextPart implements Part {
+  readonly isLeftOut = true;
+  readonly #least: number;
+  readonly #most: number;
+
+  constructor(least: number, most: number) {
+    this.#least = least;
+    this.#most = most;
+  }
+
+  look(line: LineBytes): boolean {
+    const { bytes, at: start } = line;
+    if (bytes[start] !== BYTE.quote) return false;
+    let digits = 0;
+    let isPlain = true;
+    let at = start + 1;
+    for (; ; at += 1) {
+      const byte = bytes[at] ?? 0;
+      if (byte === BYTE.quote) break;
+      if (byte < 32 || byte === BYTE.backslash) return false;
+      if (byte > 126) isPlain = false;
+      if (byte >= BYTE.zero && byte <= BYTE.nine) digits += 1;
+    }
+    const length = isPlain ? at - start - 1 : lengthOf(bytes.subarray(start + 1, at));
+    line.at = at + 1;
+    return digits < CARD_DIGITS_MIN && length >= this.#least && length <= this.#most;
+  }
+
+  value(): undefined {
+    return undefined;
+  }
 }
 
 const strict = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
@@ -84,17 +103,26 @@ function lengthOf(bytes: Uint8Array): number {
 }
 
 /** The id of another record: kept as four numbers, or not at all. */
-export function recordIdPart(isLeftOut = false): Part {
-  const words = new Int32Array(4);
-  return {
-    isLeftOut,
-    look: (line) => {
-      if (!passUuid(line, words)) return false;
-      for (let at = 0; at < 4 && !isLeftOut; at += 1) line.tape.put(words[at] ?? 0);
-      return true;
-    },
-    value: (from) => uuidText(from.next(), from.next(), from.next(), from.next()),
-  };
+export class RecordIdPart implements Part {
+  readonly isLeftOut: boolean;
+  readonly #words: Int32Array;
+
+  /** @param words where the numbers of the id that was looked at last stand */
+  constructor(isLeftOut = false, words = new Int32Array(4)) {
+    this.isLeftOut = isLeftOut;
+    this.#words = words;
+  }
+
+  look(line: LineBytes): boolean {
+    const words = this.#words;
+    if (!passUuid(line, words)) return false;
+    for (let at = 0; at < 4 && !this.isLeftOut; at += 1) line.tape.put(words[at] ?? 0);
+    return true;
+  }
+
+  value(from: TapeReader): string {
+    return uuidText(from.next(), from.next(), from.next(), from.next());
+  }
 }
 
 /** Goes past an id in quotes; false where there is none. */

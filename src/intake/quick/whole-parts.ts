@@ -1,35 +1,47 @@
 import { BYTE, type LineBytes } from './line-bytes.ts';
 import type { Part } from './part.ts';
+import type { TapeReader } from './tape.ts';
 
 /** More digits may not fit a number of 32 bits. */
 const DIGITS_MAX = 9;
 
 /** A whole number of up to nine digits. */
-export function wholePart(least: number, most: number): Part {
-  return {
-    isLeftOut: false,
-    look: (line) => {
-      const whole = passWhole(line);
-      if (whole < least || whole > most) return false;
-      line.tape.put(whole);
-      return true;
-    },
-    value: (from) => from.next(),
-  };
+export class WholePart implements Part {
+  readonly isLeftOut = false;
+  readonly #least: number;
+  readonly #most: number;
+
+  constructor(least: number, most: number) {
+    this.#least = least;
+    this.#most = most;
+  }
+
+  look(line: LineBytes): boolean {
+    const whole = passWhole(line);
+    if (whole < this.#least || whole > this.#most) return false;
+    line.tape.put(whole);
+    return true;
+  }
+
+  value(from: TapeReader): number {
+    return from.next();
+  }
 }
 
-export function flagPart(): Part {
-  return {
-    isLeftOut: false,
-    look: (line) => {
-      const isTrue = isAt(line, TRUE);
-      if (!isTrue && !isAt(line, FALSE)) return false;
-      line.at += isTrue ? TRUE.length : FALSE.length;
-      line.tape.put(isTrue ? 1 : 0);
-      return true;
-    },
-    value: (from) => from.next() === 1,
-  };
+export class FlagPart implements Part {
+  readonly isLeftOut = false;
+
+  look(line: LineBytes): boolean {
+    const isTrue = isAt(line, TRUE);
+    if (!isTrue && !isAt(line, FALSE)) return false;
+    line.at += isTrue ? TRUE.length : FALSE.length;
+    line.tape.put(isTrue ? 1 : 0);
+    return true;
+  }
+
+  value(from: TapeReader): boolean {
+    return from.next() === 1;
+  }
 }
 
 /** The whole number that is written here as digits alone, or -1; goes past it. */

@@ -4,7 +4,7 @@ import { isOffered } from '../../records/no-prize.ts';
 import type { BookRecord, RecordOf } from '../../records/record.ts';
 import { tables, WORDS } from '../named-things.ts';
 import { eachNamed, type NamedThing } from '../references.ts';
-import { EverSetUp } from '../set-up-by.ts';
+import { addSetUp, noThingNames, type ThingNames } from '../set-up-by.ts';
 import { about, type BookCheck, type CheckedBook, lineAt } from './checked-book.ts';
 
 /**
@@ -40,7 +40,7 @@ export const namedThingsExist: BookCheck = (book, findings) => {
 /** Everything that any record of the file has ever set up; made only when first asked. */
 class RemovedThings {
   readonly #records: readonly BookRecord[];
-  #known: EverSetUp | undefined;
+  #known: ThingNames | undefined;
 
   constructor(records: readonly BookRecord[]) {
     this.#records = records;
@@ -48,13 +48,13 @@ class RemovedThings {
 
   has(thing: NamedThing, id: string): boolean {
     this.#known ??= everSetUp(this.#records);
-    return this.#known.has(thing, id);
+    return this.#known[thing].has(id);
   }
 }
 
-function everSetUp(records: readonly BookRecord[]): EverSetUp {
-  const known = new EverSetUp();
-  for (const record of records) known.add(record);
+function everSetUp(records: readonly BookRecord[]): ThingNames {
+  const known = noThingNames();
+  for (const record of records) addSetUp(known, record);
   return known;
 }
 

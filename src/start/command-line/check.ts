@@ -1,8 +1,10 @@
 import { findingLine } from '../../intake/finding.ts';
 import { Ledger } from '../../ledger/ledger.ts';
 import { checkBook } from '../../rules/check-book.ts';
+import { sourceName } from './book-bytes.ts';
+import { BOOK_HELP, bookOptions } from './book-options.ts';
 import type { Command } from './command.ts';
-import { BOOK_HELP, bookOptions, readBookAt, sourceName } from './open-book.ts';
+import { readBookAt } from './open-book.ts';
 import { writeJson } from './outlet.ts';
 
 export const check: Command = {

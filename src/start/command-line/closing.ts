@@ -1,8 +1,9 @@
 import { closingList } from '../../questions/closing-list.ts';
 import { closingWords } from '../../statements/closing-words.ts';
 import { english } from '../../words/english.ts';
+import { BOOK_HELP, bookOptions } from './book-options.ts';
 import type { Command } from './command.ts';
-import { BOOK_HELP, bookOptions, openBook } from './open-book.ts';
+import { openBook } from './open-book.ts';
 import { writeJson } from './outlet.ts';
 
 const SIGNS = { done: '✓', open: '▲', 'not-needed': '·' } as const;

@@ -1,7 +1,8 @@
 import { writeBook } from '../../intake/write-book.ts';
 import type { AcceptedBook } from '../../rules/accept-book.ts';
+import { BOOK_HELP, bookOptions } from './book-options.ts';
 import type { Command } from './command.ts';
-import { BOOK_HELP, bookOptions, openBook } from './open-book.ts';
+import { openBook } from './open-book.ts';
 import { type Outlet, writeAll } from './outlet.ts';
 import { Stop } from './stop.ts';
 import { writeFile } from './write-file.ts';

@@ -4,8 +4,10 @@ import type { Appended, AppendRefusal } from '../../journal/journal.ts';
 import type { Store } from '../../journal/store.ts';
 import { acceptBook } from '../../rules/accept-book.ts';
 import { defaultDataFolder, makeDataFolder, storeFile } from '../data-folder.ts';
+import { sourceName } from './book-bytes.ts';
+import { BOOK_HELP, bookOptions } from './book-options.ts';
 import type { Command } from './command.ts';
-import { BOOK_HELP, bookOptions, readBookAt, sourceName } from './open-book.ts';
+import { readBookAt } from './open-book.ts';
 import { writeJson } from './outlet.ts';
 import { Stop } from './stop.ts';
 

@@ -5,8 +5,9 @@ import { lineNames } from '../../questions/line-names.ts';
 import { workingDay } from '../../questions/working-day.ts';
 import { recordSentence } from '../../statements/record-sentence.ts';
 import { english } from '../../words/english.ts';
+import { BOOK_HELP, bookOptions } from './book-options.ts';
 import type { Command } from './command.ts';
-import { BOOK_HELP, bookOptions, openBook } from './open-book.ts';
+import { openBook } from './open-book.ts';
 import { writeJson } from './outlet.ts';
 
 export const readLine: Command = {

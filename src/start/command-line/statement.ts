@@ -1,8 +1,9 @@
 import { nearest } from '../../base/nearest.ts';
 import { familyAccount } from '../../questions/family-account.ts';
 import { familyStatement } from '../../statements/family-statement.ts';
+import { BOOK_HELP, bookOptions } from './book-options.ts';
 import type { Command } from './command.ts';
-import { BOOK_HELP, bookOptions, openBook } from './open-book.ts';
+import { openBook } from './open-book.ts';
 import { writeJson } from './outlet.ts';
 import { contextOf, paperOptions, printed } from './paper-options.ts';
 import { paperText } from './paper-text.ts';

@@ -1,0 +1,28 @@
+import type { UuidData } from '../../base/uuid-table.ts';
+import type { LinesKept } from './told-lines.ts';
+
+/**
+ * What a part of a book has to say to the other parts before any of it can be added up: plain data
+ * that can go from one thread to another. A place is that of a record in its part, in file order.
+ */
+export interface PartFacts {
+  readonly size: number;
+  readonly ids: UuidData;
+  /** By place, the number of the record's kind in `allKinds`. */
+  readonly kinds: Uint8Array<ArrayBuffer>;
+  /** Rows (IdRows) of what replaces or voids another record. */
+  readonly claims: Int32Array<ArrayBuffer>;
+  /** When each of these was written, in step. */
+  readonly claimsWritten: readonly string[];
+  /** Rows (IdRows) of bounces and returned debits, with the payment or debit that they name. */
+  readonly pointers: Int32Array<ArrayBuffer>;
+  /** The lines of set-up and removals. */
+  readonly told: LinesKept;
+}
+
+/** The memory behind the facts, which can be handed over in place of being copied. */
+export function memoryOf(facts: PartFacts): ArrayBuffer[] {
+  const { ids, kinds, claims, pointers, told } = facts;
+  const arrays = [ids.words, ids.slots, kinds, claims, pointers, told.bytes, told.ends];
+  return arrays.map(({ buffer }) => buffer);
+}

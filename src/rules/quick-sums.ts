@@ -1,0 +1,160 @@
+import type { JoinedParts } from '../intake/quick/joined-parts.ts';
+import type { AccountSums, PackedSums } from '../ledger/account-sums.ts';
+import { Balances } from '../ledger/balances.ts';
+import { Fold } from '../ledger/fold.ts';
+import { type PriceSteps, pricesOf } from '../ledger/prices.ts';
+import { type Setup, setupOf } from '../ledger/setup.ts';
+import {
+  isSetup,
+  type Kind,
+  type RecordOf,
+  type SetupRecord,
+  setupKinds,
+} from '../records/record.ts';
+import { type CountingPlaces, REMOVED } from './quick-claims.ts';
+import type { PartPlan, PartSums, PointedAt } from './quick-part.ts';
+import { areSetUp } from './set-up-by.ts';
+
+/** What balances need to know of a book, whichever way it was read. */
+export interface BalancedBook {
+  readonly balances: Balances;
+  readonly setup: Setup;
+}
+
+/** What decides prices, beside what counts: product records and the season's first day. */
+const PRICING: ReadonlySet<Kind> = new Set(['season', 'product']);
+const SETUP: ReadonlySet<Kind> = new Set(setupKinds);
+
+/** Hands out what each part of a book needs to add itself up, and makes one book of the sums. */
+export class QuickSums {
+  /** In the order of the parts. */
+  readonly plans: readonly PartPlan[];
+  readonly #parts: JoinedParts;
+  readonly #counting: CountingPlaces;
+  readonly #prices: PriceSteps;
+  readonly #day: string | undefined;
+
+  private constructor(
+    parts: JoinedParts,
+    counting: CountingPlaces,
+    pointedAt: ReadonlySet<number>,
+    day: string | undefined,
+  ) {
+    this.#parts = parts;
+    this.#counting = counting;
+    this.#prices = quickPrices(parts, counting.overruled);
+    this.#day = day;
+    const overruled = parts.byPart(counting.overruled);
+    const wanted = parts.byPart(pointedAt);
+    this.plans = overruled.map((places, part) => ({
+      prices: this.#prices,
+      overruled: places,
+      pointedAt: wanted[part] ?? new Int32Array(),
+      day,
+    }));
+  }
+
+  /** Undefined where what a record that counts points at is not there, or is of another kind. */
+  static of(
+    parts: JoinedParts,
+    counting: CountingPlaces,
+    day: string | undefined,
+  ): QuickSums | undefined {
+    const { from, to } = parts.pointers();
+    const pointedAt = new Set<number>();
+    for (const [pointer, place] of from.entries()) {
+      if (counting.overruled.has(place)) continue;
+      const target = to[pointer] ?? REMOVED;
+      // What it was when it was written decides: an edit to another kind is left to the slow way.
+      const wanted = parts.kindAt(place) === 'bounced' ? 'payment' : 'debit';
+      if (parts.kindAt(target) !== wanted) return undefined;
+      pointedAt.add(counting.currentOf(target));
+    }
+    pointedAt.delete(REMOVED);
+    return new QuickSums(parts, counting, pointedAt, day);
+  }
+
+  /**
+   * The book from what its parts came to, in their order; the sums of the first are added to.
+   * @returns undefined where something is named that is not in the set-up, or where sums are not
+   * exact
+   */
+  balanced(own: PartSums, others: readonly PartSums<PackedSums>[]): BalancedBook | undefined {
+    const parts = [own, ...others];
+    const setUp = parts.map((part) => part.setUp);
+    if (!parts.every(({ named }) => areSetUp(named, setUp))) return undefined;
+    for (const { all, onDay } of others) {
+      own.all.add(all);
+      if (onDay !== undefined) own.onDay?.add(onDay);
+    }
+    const pointedAt = this.#pointedAt(parts);
+    this.#postPointing(parts, pointedAt, own.all);
+    const balances = Balances.of(own.all);
+    if (!balances.exact) return undefined;
+    if (own.onDay !== undefined) this.#postPointing(parts, pointedAt, own.onDay, this.#day);
+    const setup = () => quickSetup(this.#parts, this.#counting.overruled);
+    return {
+      balances: own.onDay === undefined ? balances : Balances.of(own.onDay),
+      get setup() {
+        return setup();
+      },
+    };
+  }
+
+  /** What was pointed at, by its place in the book. */
+  #pointedAt(parts: readonly AnyPartSums[]): ReadonlyMap<number, PointedAt> {
+    const found = new Map<number, PointedAt>();
+    for (const [part, { pointedAt }] of parts.entries()) {
+      for (const [index, place] of (this.plans[part]?.pointedAt ?? []).entries()) {
+        const record = pointedAt[index];
+        if (record !== undefined) found.set(this.#parts.placeFrom(part, place), record);
+      }
+    }
+    return found;
+  }
+
+  #postPointing(
+    parts: readonly AnyPartSums[],
+    pointedAt: ReadonlyMap<number, PointedAt>,
+    into: AccountSums,
+    day?: string,
+  ): void {
+    const currentOf = (id: string) =>
+      pointedAt.get(this.#counting.currentOf(this.#parts.placeOf(id)));
+    const context = {
+      paymentOf: (id: string) => {
+        const record = currentOf(id);
+        return record?.kind === 'payment' ? record : undefined;
+      },
+      debitOf: (id: string) => {
+        const record = currentOf(id);
+        return record?.kind === 'debit' ? record : undefined;
+      },
+    };
+    const fold = new Fold(into, this.#prices, context, day);
+    for (const { pointing } of parts) for (const record of pointing) fold.post(record);
+  }
+}
+
+type AnyPartSums = Omit<PartSums<unknown>, 'all' | 'onDay'>;
+
+function quickSetup(parts: JoinedParts, overruled: ReadonlySet<number>): Setup {
+  const counting: SetupRecord[] = [];
+  for (const [place, record] of parts.told(SETUP)) {
+    if (isSetup(record) && !overruled.has(place)) counting.push(record);
+  }
+  return setupOf(counting);
+}
+
+function quickPrices(parts: JoinedParts, overruled: ReadonlySet<number>): PriceSteps {
+  const products: RecordOf<'product'>[] = [];
+  const seasons: RecordOf<'season'>[] = [];
+  const counting = new Set<unknown>();
+  for (const [place, record] of parts.told(PRICING)) {
+    if (record.kind === 'product') products.push(record);
+    if (!overruled.has(place)) counting.add(record);
+    if (record.kind === 'season' && !overruled.has(place)) seasons.push(record);
+  }
+  const counts = (product: unknown) => counting.has(product);
+  return pricesOf(products, counts, setupOf(seasons).season?.starts ?? '');
+}

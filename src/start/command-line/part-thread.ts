@@ -1,0 +1,30 @@
+import { parentPort, workerData } from 'node:worker_threads';
+import type { PartPlan } from '../../rules/quick-part.ts';
+import { startQuickly } from '../quick-start.ts';
+import type { PartJob } from './part-threads.ts';
+
+/**
+ * The thread of part-threads.ts. It speaks twice: first it says what the other parts have to know
+ * of its part, then, once it was told what they say, what its records come to. Undefined where it
+ * is not sure.
+ */
+startQuickly();
+const { BookPieces } = await import('./book-pieces.ts');
+const { memoryOf } = await import('../../intake/quick/part-facts.ts');
+const { QuickReader } = await import('../../intake/quick/quick-reader.ts');
+const { sumPart } = await import('../../rules/quick-part.ts');
+
+const { shared, expected }: PartJob = workerData;
+const pieces = new BookPieces(shared);
+const reader = new QuickReader(expected, false);
+for (let lines = pieces.next(); lines !== undefined; lines = pieces.next()) {
+  await reader.push(lines);
+  if (!reader.isSure) pieces.stop();
+}
+const records = await reader.end();
+parentPort?.once('message', (plan: PartPlan) => {
+  const sums = records && sumPart(records, plan);
+  parentPort?.postMessage(sums && { ...sums, all: sums.all.packed(), onDay: sums.onDay?.packed() });
+});
+const facts = records?.facts();
+parentPort?.postMessage(facts, facts === undefined ? [] : memoryOf(facts));
