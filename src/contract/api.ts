@@ -9,7 +9,7 @@ export const routes = {
   session: '/api/session',
   /** POST: ends the session, whose cookie opens nothing afterwards. */
   sessionEnd: '/api/session/end',
-  /** GET ?with=records: BooksAnswer. POST NewBook: makes an empty or a demo book, answers its Header. */
+  /** GET ?with=records: BooksAnswer. POST NewBook: an empty or a demo book, answers its Header. */
   books: '/api/books',
   /** GET ?after=ARRIVAL&limit=RECORDS: RecordsAnswer. POST AppendRequest: AppendAnswer. */
   records: (group: string, season: string) => `/api/books/${group}/${season}/records`,

@@ -87,10 +87,7 @@ export const ErrorAnswer = Type.Object({
 
 export const BookPath = Type.Object({ group: ShortId, season: ShortId }, closed);
 
-export const BooksQuery = Type.Object(
-  { with: Type.Optional(Type.Literal('records', { wanted: 'records' })) },
-  closed,
-);
+export const BooksQuery = Type.Object({ with: Type.Optional(Type.Literal('records')) }, closed);
 
 export const RecordsQuery = Type.Object(
   {

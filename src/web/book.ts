@@ -40,7 +40,7 @@ export type Appending = Outcome<readonly BookRecord[], ErrorAnswer>;
 export const PATIENCE_MS = 400;
 
 /** What was read for the first time is on the screen before the device begins to keep it. */
-const SCREEN_FIRST_MS = 400;
+const SCREEN_FIRST_MS = 300;
 
 /** Taking a book off a phone waits so long for the server to end the session. */
 const SIGN_OUT_MS = 3000;

@@ -9,6 +9,7 @@ import {
 } from '../contract/api.ts';
 import type { Header } from '../records/header.ts';
 import type { BookRecord } from '../records/record.ts';
+import type { Fetching } from './ask-early.ts';
 import { requestOf } from './request-of.ts';
 import { say } from './say.ts';
 
@@ -35,7 +36,7 @@ export interface Connection {
 
 export const NO_ANSWER = 'no_answer';
 
-export function httpConnection(fetching: typeof fetch): Connection {
+export function httpConnection(fetching: Fetching): Connection {
   const send = <T>(path: string, body?: unknown) => request<T>(fetching, path, body);
   return {
     openSession: (key) => send(routes.session, { key }),
@@ -49,11 +50,10 @@ export function httpConnection(fetching: typeof fetch): Connection {
   };
 }
 
-async function request<T>(fetching: typeof fetch, path: string, body?: unknown): Answer<T> {
+async function request<T>(fetching: Fetching, path: string, body?: unknown): Answer<T> {
   try {
     const response = await fetching(path, requestOf(body));
-    const text = await response.text();
-    const answer: unknown = text === '' ? undefined : JSON.parse(text);
+    const answer: unknown = await response.json();
     // The server is our own and speaks the contract; its shapes are tested on its side.
     return response.ok ? done(answer as T) : refused(errorOf(answer, response.status));
   } catch {

@@ -18,6 +18,9 @@ import './styles/forced-colors.css';
 import './styles/print.css';
 
 /** Starts the app in the browser: the one place that hands it its device and its connection. */
+
+/** What was opened is on the screen before anything else is fetched, on the same line. */
+const SCREEN_FIRST_MS = 1500;
 const root = document.getElementById('app');
 assert(root !== null, 'index.html has the element that the app is drawn into');
 document.documentElement.lang = say.language.tag;
@@ -31,7 +34,17 @@ const machine = await thisDevice();
 const connection = httpConnection(fetchOrAsked);
 render(
   <GoneWrong>
-    <App connection={connection} machine={machine} onOpened={keepAppOffline} />
+    <App connection={connection} machine={machine} onOpened={prepareRest} />
   </GoneWrong>,
   root,
 );
+
+/** All files of the app are kept, and what is opened most is ready before it is tapped. */
+function prepareRest(): void {
+  setTimeout(() => {
+    void keepAppOffline();
+    void routeAt('/add/payment')
+      ?.load()
+      .catch(() => undefined);
+  }, SCREEN_FIRST_MS);
+}

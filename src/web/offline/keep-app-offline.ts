@@ -11,12 +11,8 @@ export const newVersion = signal<(() => void) | undefined>(undefined);
 
 const START = 'start the new version';
 
-/** What was opened is on the screen before all files of the app are fetched, on the same line. */
-const SCREEN_FIRST_MS = 1500;
-
 export async function keepAppOffline(): Promise<void> {
   if (!('serviceWorker' in navigator)) return;
-  await new Promise((resolve) => setTimeout(resolve, SCREEN_FIRST_MS));
   const registration = await register().catch(() => undefined);
   if (registration === undefined) return;
   const offer = (): void => {

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 
 /** Lines drawn at one stretch: on a slow phone a few milliseconds each. */
-const AT_ONCE = 8;
+const AT_ONCE = 6;
 
 /**
  * How many lines of a long list are drawn: a few at first, then a few more at a time until all that
