@@ -4,15 +4,19 @@ import { BOOK, type OpenedApp } from './harness.ts';
 
 const RECORDS = `/api/books/${BOOK.group}/${BOOK.season}/records`;
 
-/** The records of one kind that the server has once all is sent, in the order they arrived. */
-export async function recordsOf<K extends Kind>(app: OpenedApp, kind: K): Promise<RecordOf<K>[]> {
+/** The records that the server has once all is sent, in the order they arrived. */
+export async function allRecords(app: OpenedApp): Promise<BookRecord[]> {
   await allSent(app.page);
   const answer = (await app.api('GET', `${RECORDS}?after=0`)) as {
     records: { record: BookRecord }[];
   };
-  return answer.records
-    .map(({ record }) => record)
-    .filter((record): record is RecordOf<K> => record.kind === kind);
+  return answer.records.map(({ record }) => record);
+}
+
+/** Those of one kind. */
+export async function recordsOf<K extends Kind>(app: OpenedApp, kind: K): Promise<RecordOf<K>[]> {
+  const records = await allRecords(app);
+  return records.filter((record): record is RecordOf<K> => record.kind === kind);
 }
 
 let written = 0;

@@ -1,10 +1,10 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { axeInAllLooks } from './axe-in-all-looks.ts';
 import { recordsOf, sendRecords } from './book-records.ts';
 import { hiddenByFixedBars } from './focus-seen.ts';
 import {
   applyTextSpacing,
   axeFindings,
-  NARROW,
   type OpenedApp,
   openApp,
   PHONE,
@@ -51,19 +51,9 @@ function coloursWithoutSign(): string[] {
 
 const heading = (app: OpenedApp) => app.page.getByRole('heading', { level: 1 });
 
-/** axe in both colour schemes at three widths, and no sideways scroll with wide spacing either. */
+/** axe in all looks, and no sideways scroll with wide spacing either. */
 async function looksRight({ page }: OpenedApp, where: string): Promise<void> {
-  for (const size of [NARROW, PHONE, WIDE]) {
-    await page.setViewportSize(size);
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme });
-      // The scheme changes colours alone: the rest is the same as in the light one.
-      const rules = colorScheme === 'dark' ? ['color-contrast'] : undefined;
-      const found = await axeFindings(page, rules);
-      expect([where, colorScheme, size.width, found]).toEqual([where, colorScheme, size.width, []]);
-    }
-  }
-  await page.emulateMedia({ colorScheme: 'light' });
+  expect([where, await axeInAllLooks(page)]).toEqual([where, []]);
   await applyTextSpacing(page);
   expect([where, await reflowAt320(page)]).toEqual([where, { overflow: 0, widest: [] }]);
 }
