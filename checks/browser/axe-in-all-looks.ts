@@ -2,8 +2,9 @@ import type { Page } from 'playwright-core';
 import { axeFindings, NARROW, PHONE, WIDE } from './harness.ts';
 
 /**
- * What axe finds on a page in both colour schemes at three widths. The scheme changes colours alone,
- * so that in the dark one only contrast is asked for. Leaves the page light, at a phone's width.
+ * What axe finds on a page in both colour schemes at three widths. The scheme changes colours
+ * alone, so that in the dark one only contrast is asked for. Leaves the page light, at a phone's
+ * width.
  */
 export async function axeInAllLooks(page: Page): Promise<string[]> {
   const found: string[] = [];
