@@ -1,4 +1,5 @@
 import { minorDigits } from '../base/currency.ts';
+import { finished } from '../base/finished.ts';
 import { byText } from '../base/order.ts';
 import { plainText } from '../base/plain-text.ts';
 import type { Ledger } from '../ledger/ledger.ts';
@@ -32,9 +33,23 @@ export interface FoundRecord {
 
 /** Records that fit, the latest day first, then the latest written. */
 export function findRecords(ledger: Ledger, search: RecordSearch): FoundRecord[] {
+  return finished(findInSteps(ledger, search));
+}
+
+/** Records looked at in one step: a few milliseconds, also on a slow phone. */
+const IN_ONE_STEP = 250;
+
+/** `findRecords` in steps, for a screen that answers in between. */
+export function* findInSteps(
+  ledger: Ledger,
+  search: RecordSearch,
+): Generator<undefined, FoundRecord[]> {
   const fits = conditions(ledger, search);
   const found: FoundRecord[] = [];
+  let looked = 0;
   for (const record of ledger.standing.records()) {
+    looked += 1;
+    if (looked % IN_ONE_STEP === 0) yield undefined;
     const state = stateOf(ledger, record);
     const shown = search.gone === true || (state === 'counts' && record.kind !== 'void');
     if (shown && fits.every((holds) => holds(record))) found.push({ record, state });

@@ -5,7 +5,7 @@ import { useEffect } from 'preact/hooks';
 import type { Ledger } from '../../../ledger/ledger.ts';
 import {
   type FoundRecord,
-  findRecords,
+  findInSteps,
   type RecordSearch,
   readyTexts,
 } from '../../../questions/find-records.ts';
@@ -89,7 +89,7 @@ function* finding(
   search: RecordSearch,
 ): Generator<undefined, readonly FoundRecord[]> {
   yield undefined;
-  return findRecords(ledger, search);
+  return yield* findInSteps(ledger, search);
 }
 
 /** So many texts are made ready at a time: a few milliseconds, also on a slow phone. */
