@@ -17,19 +17,17 @@ import './styles/screens.css';
 import './styles/forced-colors.css';
 import './styles/print.css';
 
-/** Starts the app in the browser: the one place that hands it its device and its connection. */
-
 /** What was opened is on the screen before anything else is fetched, on the same line. */
 const SCREEN_FIRST_MS = 1500;
+
+/** Starts the app in the browser: the one place that hands it its device and its connection. */
 const root = document.getElementById('app');
 assert(root !== null, 'index.html has the element that the app is drawn into');
 document.documentElement.lang = say.language.tag;
 watchAddress();
 watchFaults();
 // The first screen comes while the book is opened, not after it.
-void routeAt(location.pathname)
-  ?.load()
-  .catch(() => undefined);
+loadAhead(location.pathname);
 const machine = await thisDevice();
 const connection = httpConnection(fetchOrAsked);
 render(
@@ -43,8 +41,13 @@ render(
 function prepareRest(): void {
   setTimeout(() => {
     void keepAppOffline();
-    void routeAt('/add/payment')
-      ?.load()
-      .catch(() => undefined);
+    loadAhead('/add/payment');
   }, SCREEN_FIRST_MS);
+}
+
+/** A screen that does not come now is asked for again, and told of, when it is gone to. */
+function loadAhead(path: string): void {
+  void routeAt(path)
+    ?.load()
+    .catch(() => undefined);
 }

@@ -1,6 +1,6 @@
 import type { KindForm } from './kind-forms.ts';
 import type { LineBytes } from './line-bytes.ts';
-import { type Field, isFieldHere } from './object-part.ts';
+import type { Field } from './object-part.ts';
 
 /**
  * The fields that a line has, in their order, as a tree: each step from the root is one more field.
@@ -42,10 +42,10 @@ export class Layout {
   /** The way on with the field that stands here, where another line went it before. */
   wayHere(line: LineBytes): Layout | undefined {
     const guess = this.#guess;
-    if (guess?.field !== undefined && isFieldHere(line, guess.field)) return guess;
+    if (guess?.field !== undefined && line.has(guess.field.key)) return guess;
     for (let at = 0; at < this.#ways.length; at += 1) {
       const way = this.#ways[at];
-      if (way?.field === undefined || !isFieldHere(line, way.field)) continue;
+      if (way?.field === undefined || !line.has(way.field.key)) continue;
       this.#guess = way;
       return way;
     }

@@ -33,6 +33,15 @@ export class LineBytes {
     this.at = start;
   }
 
+  /** True where these bytes stand here. */
+  has(wanted: Uint8Array): boolean {
+    const { bytes, at: start } = this;
+    for (let at = 0; at < wanted.length; at += 1) {
+      if (bytes[start + at] !== wanted[at]) return false;
+    }
+    return true;
+  }
+
   /** Goes past one byte, and spaces after it; false where another stands there. */
   pass(byte: number): boolean {
     if (this.bytes[this.at] !== byte) return false;

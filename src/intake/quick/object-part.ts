@@ -18,10 +18,14 @@ const FIELDS_MAX = 31;
 
 const encoder = new TextEncoder();
 
+function keyOf(name: string): Uint8Array {
+  return encoder.encode(`${JSON.stringify(name)}:`);
+}
+
 /** A field that is known by its name alone. */
 export function openField(name: string, parts: ReadonlyMap<string, Part>): Field {
   const part = parts.get(name) ?? { isLeftOut: true, look: () => false, value: () => undefined };
-  return { name, key: encoder.encode(`${JSON.stringify(name)}:`), bit: 0, part };
+  return { name, key: keyOf(name), bit: 0, part };
 }
 
 /** The fields of a schema, and the bits of those that must be there. */
@@ -32,7 +36,7 @@ export function fieldsOf(
   const nodes = Object.entries(partOf(schema, 'properties') ?? {}).slice(0, FIELDS_MAX);
   const fields = nodes.map(([name, node], index) => ({
     name,
-    key: encoder.encode(`${JSON.stringify(name)}:`),
+    key: keyOf(name),
     bit: 1 << index,
     part: partFor(node, name),
   }));
@@ -41,15 +45,6 @@ export function fieldsOf(
     required |= fields.find((field) => field.name === name)?.bit ?? 1 << FIELDS_MAX;
   }
   return { fields, required };
-}
-
-/** True where the field's name begins here. */
-export function isFieldHere(line: LineBytes, { key }: Field): boolean {
-  const { bytes, at: start } = line;
-  for (let at = 0; at < key.length; at += 1) {
-    if (bytes[start + at] !== key[at]) return false;
-  }
-  return true;
 }
 
 /** Goes past the name of a field, its colon, and spaces. */
@@ -92,7 +87,7 @@ export class ObjectPart implements Part {
   #indexHere(line: LineBytes): number {
     for (let at = 0; at < this.#fields.length; at += 1) {
       const field = this.#fields[at];
-      if (field !== undefined && isFieldHere(line, field)) return at;
+      if (field !== undefined && line.has(field.key)) return at;
     }
     return -1;
   }

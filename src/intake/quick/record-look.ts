@@ -2,7 +2,7 @@ import type { BookRecord } from '../../records/record.ts';
 import { type KindForm, KindForms } from './kind-forms.ts';
 import { Layout } from './layout.ts';
 import { BYTE, LineBytes } from './line-bytes.ts';
-import { type Field, isFieldHere, openField, passField } from './object-part.ts';
+import { type Field, openField, passField } from './object-part.ts';
 import { RecordMarks } from './record-marks.ts';
 import { TapeReader } from './tape.ts';
 
@@ -120,7 +120,7 @@ export class RecordLook {
   /** A way that no line went yet; undefined where its field is none, or there already. */
   #newWay(layout: Layout): Layout | undefined {
     const fields = layout.form?.fields ?? this.#open;
-    const field = fields.find((each) => isFieldHere(this.line, each));
+    const field = fields.find((each) => this.line.has(each.key));
     if (field === undefined || layout.names.includes(field.name)) return undefined;
     if (this.#layouts.length >= LAYOUTS_MAX) return undefined;
     return this.#addedWay(layout, layout.form, field, [...layout.names, field.name]);
@@ -156,7 +156,7 @@ export class RecordLook {
     if (kind === undefined) return undefined;
     for (line.at = start; line.at < start + KIND_WITHIN; line.at += 1) {
       if (bytes[line.at] === BYTE.newline) return undefined;
-      if (!isFieldHere(line, kind)) continue;
+      if (!line.has(kind.key)) continue;
       passField(line, kind);
       const word = line.word();
       return word < 0 ? undefined : this.#forms.of(word);

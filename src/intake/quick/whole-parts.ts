@@ -32,8 +32,8 @@ export class FlagPart implements Part {
   readonly isLeftOut = false;
 
   look(line: LineBytes): boolean {
-    const isTrue = isAt(line, TRUE);
-    if (!isTrue && !isAt(line, FALSE)) return false;
+    const isTrue = line.has(TRUE);
+    if (!isTrue && !line.has(FALSE)) return false;
     line.at += isTrue ? TRUE.length : FALSE.length;
     line.tape.put(isTrue ? 1 : 0);
     return true;
@@ -65,10 +65,3 @@ export function passWhole(line: LineBytes): number {
 const encoder = new TextEncoder();
 const TRUE = encoder.encode('true');
 const FALSE = encoder.encode('false');
-
-function isAt(line: LineBytes, text: Uint8Array): boolean {
-  for (let at = 0; at < text.length; at += 1) {
-    if (line.bytes[line.at + at] !== text[at]) return false;
-  }
-  return true;
-}
