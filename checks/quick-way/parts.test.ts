@@ -63,12 +63,16 @@ describe('a book in parts', () => {
   });
 
   it('teeth: a part that keeps its claims to itself is caught', async () => {
-    const said: Said = (facts) => ({ ...facts, claims: new Int32Array(), claimsWritten: [] });
+    const said: Said = (facts) => ({
+      ...facts,
+      claims: new Int32Array(),
+      claimsWritten: new Float64Array(),
+    });
     expect(await isCaught(claimedLines, said)).toBe(true);
   });
 
   it('teeth: a part that says when another claim was written is caught', async () => {
-    const said: Said = (facts) => ({ ...facts, claimsWritten: facts.claimsWritten.map(() => '') });
+    const said: Said = (facts) => ({ ...facts, claimsWritten: facts.claimsWritten.map(() => 0) });
     expect(await isCaught(claimedLines, said)).toBe(true);
   });
 
@@ -80,7 +84,7 @@ describe('a book in parts', () => {
   it('teeth: a part that keeps its prices to itself is caught', async () => {
     const said: Said = (facts) => ({
       ...facts,
-      told: { bytes: new Uint8Array(), ends: new Int32Array() },
+      told: { ...facts.told, bytes: new Uint8Array(), ends: new Int32Array() },
     });
     expect(await isCaught(seasons, said)).toBe(true);
   });

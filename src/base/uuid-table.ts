@@ -2,7 +2,7 @@
 export interface UuidData {
   /** Four numbers an id, by place. */
   readonly words: Int32Array<ArrayBuffer>;
-  /** Place + 1 by slot. */
+  /** By slot, as UuidTable keeps them. */
   readonly slots: Int32Array<ArrayBuffer>;
 }
 
@@ -14,7 +14,11 @@ export interface UuidData {
 export class UuidTable {
   /** Four words of 32 bits an id, by place. */
   #words: Int32Array<ArrayBuffer>;
-  /** Place + 1 by slot; 0 is an empty slot. The length is a power of two. */
+  /**
+   * By slot: place + 1 in as many low bits as a slot's number has, and above them the bits of the
+   * hash that do not say the slot. So another id in a slot is nearly always told without a look at
+   * its words, which are far away in memory. 0 is an empty slot. The length is a power of two.
+   */
   #slots: Int32Array<ArrayBuffer>;
   #size = 0;
 
@@ -58,13 +62,15 @@ export class UuidTable {
 
   /** The id's place, or -1 where it was never added. */
   placeOf(a: number, b: number, c: number, d: number): number {
-    return (this.#slots[this.#slotOf(a, b, c, d)] ?? 0) - 1;
+    const kept = this.#slots[this.#slotOf(a, b, c, d, hashOf(a, b, c, d))] ?? 0;
+    return (kept & (this.#slots.length - 1)) - 1;
   }
 
   /** Adds an id; false where it is already there. Each word is taken as 32 bits with a sign. */
   add(a: number, b: number, c: number, d: number): boolean {
     if (this.#size * 4 === this.#words.length) this.#grow();
-    const slot = this.#slotOf(a, b, c, d);
+    const hash = hashOf(a, b, c, d);
+    const slot = this.#slotOf(a, b, c, d, hash);
     if (this.#slots[slot] !== 0) return false;
     const at = this.#size * 4;
     this.#words[at] = a;
@@ -72,19 +78,20 @@ export class UuidTable {
     this.#words[at + 2] = c;
     this.#words[at + 3] = d;
     this.#size += 1;
-    this.#slots[slot] = this.#size;
+    this.#slots[slot] = (hash & -this.#slots.length) | this.#size;
     return true;
   }
 
   /** The slot that holds the id, or the empty one where it belongs. */
-  #slotOf(a: number, b: number, c: number, d: number): number {
+  #slotOf(a: number, b: number, c: number, d: number, hash: number): number {
     const slots = this.#slots;
     const words = this.#words;
     const mask = slots.length - 1;
-    for (let slot = hashOf(a, b, c, d) & mask; ; slot = (slot + 1) & mask) {
-      const place = slots[slot] ?? 0;
-      if (place === 0) return slot;
-      const at = place * 4 - 4;
+    for (let slot = hash & mask; ; slot = (slot + 1) & mask) {
+      const kept = slots[slot] ?? 0;
+      if (kept === 0) return slot;
+      if (((kept ^ hash) & ~mask) !== 0) continue;
+      const at = (kept & mask) * 4 - 4;
       // The last words hold the random bits: they nearly always tell two ids apart.
       if (words[at + 3] === d && words[at + 2] === c && words[at + 1] === b && words[at] === a) {
         return slot;
@@ -99,20 +106,16 @@ export class UuidTable {
     this.#slots = new Int32Array(this.#slots.length * 2);
     for (let place = 0; place < this.#size; place += 1) {
       const at = place * 4;
-      const slot = this.#slotOf(
-        words[at] ?? 0,
-        words[at + 1] ?? 0,
-        words[at + 2] ?? 0,
-        words[at + 3] ?? 0,
-      );
-      this.#slots[slot] = place + 1;
+      const [a = 0, b = 0, c = 0, d = 0] = words.subarray(at, at + 4);
+      const hash = hashOf(a, b, c, d);
+      this.#slots[this.#slotOf(a, b, c, d, hash)] = (hash & -this.#slots.length) | (place + 1);
     }
   }
 }
 
 const IDS_FIRST = 4096;
 /** Slots for each id: with fewer, more ids meet in one slot. */
-const SPARE = 1.5;
+const SPARE = 1.2;
 
 function hashOf(a: number, b: number, c: number, d: number): number {
   const mixed = Math.imul(a ^ Math.imul(b, 0x9e3779b1), 0x85ebca6b) ^ Math.imul(c, 0xc2b2ae35) ^ d;

@@ -1,4 +1,6 @@
 import { IdTable } from '../base/id-table.ts';
+import { instantText } from '../base/instant-number.ts';
+import { NumberTable } from '../base/number-table.ts';
 import { byText } from '../base/order.ts';
 import type { Claims, JoinedParts } from '../intake/quick/joined-parts.ts';
 import { Standing } from '../ledger/standing.ts';
@@ -8,7 +10,8 @@ import { claimFault, kindsFault } from './claims.ts';
 
 /** Which records of a quickly read book count, by their places in it. */
 export interface CountingPlaces {
-  readonly overruled: ReadonlySet<number>;
+  /** By place: 1 where the record does not count. */
+  readonly overruled: Uint8Array;
   /** The place of the record that counts for the one at a place, or REMOVED. */
   currentOf(place: number): number;
 }
@@ -29,8 +32,9 @@ export function quickClaims(book: JoinedParts): CountingPlaces | undefined {
   const chains = claimsFit(book, claims) ? ClaimChains.of(claims.from, claims.to) : undefined;
   if (chains === undefined) return undefined;
   const tangled = new Set<number>();
-  for (const [claim, place] of claims.to.entries()) {
-    if (book.kindAt(place) === 'void') tangled.add(chains.rootOfClaim(claim));
+  for (let claim = 0; claim < claims.to.length; claim += 1) {
+    const isOnRemoval = book.kindAt(claims.to[claim] ?? REMOVED) === 'void';
+    if (isOnRemoval) tangled.add(chains.rootOfClaim(claim));
   }
   const isTangled = (claim: number) => tangled.has(chains.rootOfClaim(claim));
   const others = standingClaims(book, claims, chains.inOrder.filter(isTangled));
@@ -40,7 +44,7 @@ export function quickClaims(book: JoinedParts): CountingPlaces | undefined {
     claims,
     chains.inOrder.filter((claim) => !isTangled(claim)),
   );
-  for (const place of others.overruled) plain.overruled.add(place);
+  for (const place of others.overruled) plain.overruled[place] = 1;
   return {
     overruled: plain.overruled,
     currentOf: (place) => {
@@ -52,52 +56,60 @@ export function quickClaims(book: JoinedParts): CountingPlaces | undefined {
 
 /** True where what is claimed is always there, and of a kind that fits. */
 function claimsFit(book: JoinedParts, { from, to }: Claims): boolean {
-  return from.every((place, claim) => {
-    const [kind, claimed] = [book.kindAt(place), book.kindAt(to[claim] ?? REMOVED)];
+  for (let claim = 0; claim < from.length; claim += 1) {
+    const kind = book.kindAt(from[claim] ?? REMOVED);
+    const claimed = book.kindAt(to[claim] ?? REMOVED);
     if (kind === undefined || claimed === undefined) return false;
-    return kindsFault(kind, claimed) === undefined;
-  });
+    if (kindsFault(kind, claimed) !== undefined) return false;
+  }
+  return true;
 }
 
 /**
  * Claims that are all in force.
  * @param plain their numbers, none before the one that it is on
  */
-function plainClaims(
-  book: JoinedParts,
-  { from, to, written }: Claims,
-  plain: Int32Array,
-): CountingPlaces & { readonly overruled: Set<number> } {
-  const isLater = (a: number, b: number) =>
-    (byText(written[a] ?? '', written[b] ?? '') ||
-      // Of claims that were written in one moment the one with the later id counts.
-      byText(book.idAt(from[a] ?? 0), book.idAt(from[b] ?? 0))) > 0;
-  const winners = new Map<number, number>();
+function plainClaims(book: JoinedParts, claims: Claims, plain: Int32Array): CountingPlaces {
+  const { from, to } = claims;
+  const winners = new NumberTable(plain.length);
   for (const claim of plain) {
     const place = to[claim] ?? 0;
     const other = winners.get(place);
-    if (other === undefined || isLater(claim, other)) winners.set(place, claim);
+    if (other < 0 || isLater(book, claims, claim, other)) winners.set(place, claim);
   }
-  const lost = new Set<number>();
+  const overruled = new Uint8Array(book.size);
+  const lost = new NumberTable(plain.length);
   for (const claim of plain) {
     const claimed = to[claim] ?? 0;
+    overruled[claimed] = 1;
     // What stands for a claim that lost does not count either.
-    if (winners.get(claimed) !== claim || lost.has(claimed)) lost.add(from[claim] ?? 0);
+    if (winners.get(claimed) === claim && lost.get(claimed) < 0) continue;
+    const place = from[claim] ?? 0;
+    lost.set(place, claim);
+    overruled[place] = 1;
   }
-  const overruled = new Set(winners.keys());
-  for (const place of lost) overruled.add(place);
   return {
     overruled,
     currentOf: (root) => {
       let current = root;
-      for (let winner = winners.get(current); winner !== undefined; ) {
+      for (let winner = winners.get(current); winner >= 0; winner = winners.get(current)) {
         current = from[winner] ?? 0;
         if (book.kindAt(current) === 'void') return REMOVED;
-        winner = winners.get(current);
       }
       return current;
     },
   };
+}
+
+/** Of claims that were written in one moment the one with the later id counts. */
+function isLater(book: JoinedParts, { from, written }: Claims, a: number, b: number): boolean {
+  const later = (written[a] ?? 0) - (written[b] ?? 0);
+  return (later || byText(book.idAt(from[a] ?? 0), book.idAt(from[b] ?? 0))) > 0;
+}
+
+/** The few places that do not count where claims are on removals. */
+interface TangledPlaces extends Pick<CountingPlaces, 'currentOf'> {
+  readonly overruled: readonly number[];
 }
 
 /** What Standing says of claims; undefined where one does not fit what it claims. */
@@ -105,7 +117,7 @@ function standingClaims(
   book: JoinedParts,
   claims: Claims,
   tangled: Int32Array,
-): CountingPlaces | undefined {
+): TangledPlaces | undefined {
   const claiming = Array.from(tangled, (claim) => claimantOf(book, claims, claim));
   const claimants = [...claiming];
   const places = new IdTable();
@@ -122,7 +134,7 @@ function standingClaims(
   const get = (id: string) => standing.get(id);
   if (claiming.some((claim) => claimFault(claim, get) !== undefined)) return undefined;
   return {
-    overruled: new Set(Array.from(standing.overruled(), ({ id }) => book.placeOf(id))),
+    overruled: Array.from(standing.overruled(), ({ id }) => book.placeOf(id)),
     currentOf: (place) => book.placeOf(standing.currentOf(book.idAt(place))?.id ?? ''),
   };
 }
@@ -131,7 +143,7 @@ function claimantOf(book: JoinedParts, { from, to, written }: Claims, claim: num
   const place = from[claim] ?? 0;
   const record = {
     id: book.idAt(place),
-    at: written[claim] ?? '',
+    at: instantText(written[claim] ?? 0),
     kind: book.kindAt(place) ?? 'void',
   };
   const claimed = book.idAt(to[claim] ?? 0);

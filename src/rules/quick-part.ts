@@ -10,8 +10,8 @@ import { addSetUp, noThingNames, type ThingNames } from './set-up-by.ts';
 /** What a part has to know of the whole book before it can be added up; plain data. */
 export interface PartPlan {
   readonly prices: PriceSteps;
-  /** Places in this part of the records that do not count. */
-  readonly overruled: Int32Array;
+  /** By place in this part: 1 where the record does not count. */
+  readonly overruled: Uint8Array;
   /** Places in this part of the payments and debits that others point at. */
   readonly pointedAt: Int32Array;
   /** The balance day, where balances as of a day are asked for. */
@@ -45,10 +45,9 @@ export interface PartSums<Sums = AccountSums> {
  */
 export function sumPart(records: QuickRecords, plan: PartPlan): PartSums | undefined {
   const walk = new PartWalk(plan);
-  const isOverruled = new Uint8Array(records.size);
-  for (const place of plan.overruled) isOverruled[place] = 1;
+  const { overruled } = plan;
   for (let place = 0; place < records.size; place += 1) {
-    if (!walk.take(records.at(place), isOverruled[place] === 0)) return undefined;
+    if (!walk.take(records.at(place), overruled[place] === 0)) return undefined;
   }
   const pointedAt = Array.from(plan.pointedAt, (place) => pointedAtOf(records.at(place)));
   return { ...walk.sums(), pointedAt };

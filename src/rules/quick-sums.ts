@@ -4,13 +4,7 @@ import { Balances } from '../ledger/balances.ts';
 import { Fold } from '../ledger/fold.ts';
 import { type PriceSteps, pricesOf } from '../ledger/prices.ts';
 import { type Setup, setupOf } from '../ledger/setup.ts';
-import {
-  isSetup,
-  type Kind,
-  type RecordOf,
-  type SetupRecord,
-  setupKinds,
-} from '../records/record.ts';
+import { isSetup, type RecordOf, type SetupRecord } from '../records/record.ts';
 import { type CountingPlaces, REMOVED } from './quick-claims.ts';
 import type { PartPlan, PartSums, PointedAt } from './quick-part.ts';
 import { areSetUp } from './set-up-by.ts';
@@ -18,12 +12,9 @@ import { areSetUp } from './set-up-by.ts';
 /** What balances need to know of a book, whichever way it was read. */
 export interface BalancedBook {
   readonly balances: Balances;
+  /** To be asked for only where the lines of all set-up were kept. */
   readonly setup: Setup;
 }
-
-/** What decides prices, beside what counts: product records and the season's first day. */
-const PRICING: ReadonlySet<Kind> = new Set(['season', 'product']);
-const SETUP: ReadonlySet<Kind> = new Set(setupKinds);
 
 /** Hands out what each part of a book needs to add itself up, and makes one book of the sums. */
 export class QuickSums {
@@ -44,11 +35,11 @@ export class QuickSums {
     this.#counting = counting;
     this.#prices = quickPrices(parts, counting.overruled);
     this.#day = day;
-    const overruled = parts.byPart(counting.overruled);
+    const overruled = parts.marksByPart(counting.overruled);
     const wanted = parts.byPart(pointedAt);
-    this.plans = overruled.map((places, part) => ({
+    this.plans = overruled.map((marks, part) => ({
       prices: this.#prices,
-      overruled: places,
+      overruled: marks,
       pointedAt: wanted[part] ?? new Int32Array(),
       day,
     }));
@@ -63,7 +54,7 @@ export class QuickSums {
     const { from, to } = parts.pointers();
     const pointedAt = new Set<number>();
     for (const [pointer, place] of from.entries()) {
-      if (counting.overruled.has(place)) continue;
+      if (counting.overruled[place] === 1) continue;
       const target = to[pointer] ?? REMOVED;
       // What it was when it was written decides: an edit to another kind is left to the slow way.
       const wanted = parts.kindAt(place) === 'bounced' ? 'payment' : 'debit';
@@ -138,22 +129,22 @@ export class QuickSums {
 
 type AnyPartSums = Omit<PartSums<unknown>, 'all' | 'onDay'>;
 
-function quickSetup(parts: JoinedParts, overruled: ReadonlySet<number>): Setup {
+function quickSetup(parts: JoinedParts, overruled: Uint8Array): Setup {
   const counting: SetupRecord[] = [];
-  for (const [place, record] of parts.told(SETUP)) {
-    if (isSetup(record) && !overruled.has(place)) counting.push(record);
+  for (const [place, record] of parts.told('set-up')) {
+    if (isSetup(record) && overruled[place] === 0) counting.push(record);
   }
   return setupOf(counting);
 }
 
-function quickPrices(parts: JoinedParts, overruled: ReadonlySet<number>): PriceSteps {
+function quickPrices(parts: JoinedParts, overruled: Uint8Array): PriceSteps {
   const products: RecordOf<'product'>[] = [];
   const seasons: RecordOf<'season'>[] = [];
   const counting = new Set<unknown>();
-  for (const [place, record] of parts.told(PRICING)) {
+  for (const [place, record] of parts.told('prices')) {
     if (record.kind === 'product') products.push(record);
-    if (!overruled.has(place)) counting.add(record);
-    if (record.kind === 'season' && !overruled.has(place)) seasons.push(record);
+    if (overruled[place] === 0) counting.add(record);
+    if (record.kind === 'season' && overruled[place] === 0) seasons.push(record);
   }
   const counts = (product: unknown) => counting.has(product);
   return pricesOf(products, counts, setupOf(seasons).season?.starts ?? '');

@@ -1,21 +1,23 @@
+import { assert } from '../../base/assert.ts';
 import { sum } from '../../base/sum.ts';
 import { readUuidText, uuidText } from '../../base/uuid-bytes.ts';
 import { UuidTable } from '../../base/uuid-table.ts';
 import { allKinds, type BookRecord, type Kind } from '../../records/record.ts';
 import { ROW } from './id-rows.ts';
 import type { PartFacts } from './part-facts.ts';
-import { recordsKept } from './told-lines.ts';
+import { recordsKept, type Told, toldKinds } from './told-lines.ts';
 
 /** Records of the book that name others, by the places of both, in step. */
 export interface Namings {
+  /** In rising order. */
   readonly from: Int32Array;
   /** -1 where no record of the book has the id that is named. */
   readonly to: Int32Array;
 }
 
 export interface Claims extends Namings {
-  /** When each was written. */
-  readonly written: readonly string[];
+  /** When each was written, as its instantNumber. */
+  readonly written: Float64Array;
 }
 
 /**
@@ -70,7 +72,14 @@ export class JoinedParts {
   /** What replaces or voids another record. */
   claims(): Claims {
     const rows = this.#parts.map(({ claims }) => claims);
-    return { ...this.#namings(rows), written: this.#parts.flatMap((part) => part.claimsWritten) };
+    const namings = this.#namings(rows);
+    const written = new Float64Array(namings.from.length);
+    let claim = 0;
+    for (const { claimsWritten } of this.#parts) {
+      written.set(claimsWritten, claim);
+      claim += claimsWritten.length;
+    }
+    return { ...namings, written };
   }
 
   /** Bounces and returned debits, and the payments and debits that they name. */
@@ -78,10 +87,12 @@ export class JoinedParts {
     return this.#namings(this.#parts.map(({ pointers }) => pointers));
   }
 
-  /** Set-up and removals of these kinds, whole, with their places. */
-  *told(kinds: ReadonlySet<Kind>): Generator<readonly [place: number, record: BookRecord]> {
+  /** Records whole, with their places; each part has kept their lines. */
+  *told(which: Told): Generator<readonly [place: number, record: BookRecord]> {
+    const kinds = toldKinds[which];
     const wanted = new Set(allKinds.flatMap((kind, index) => (kinds.has(kind) ? [index] : [])));
     for (const [part, facts] of this.#parts.entries()) {
+      assert(which === 'prices' || which === facts.told.told, 'lines that were kept');
       const isWanted = (place: number) => wanted.has(facts.kinds[place] ?? -1);
       const start = this.#starts[part] ?? 0;
       const { places, records } = recordsKept(facts.told, isWanted);
@@ -97,6 +108,11 @@ export class JoinedParts {
       parts[part]?.push(place - (this.#starts[part] ?? 0));
     }
     return parts.map((own) => Int32Array.from(own));
+  }
+
+  /** Marks of all places, as marks of each part's own places. */
+  marksByPart(marks: Uint8Array): Uint8Array[] {
+    return this.#parts.map((_, part) => marks.slice(this.#starts[part], this.#starts[part + 1]));
   }
 
   /** A place of a part, in the whole book. */

@@ -1,4 +1,4 @@
-import { allKinds, isKind, isMovementKind, type Kind } from '../../records/record.ts';
+import { allKinds, isKind, type Kind } from '../../records/record.ts';
 import { recordSchemas } from '../../records/schema.ts';
 import { partOf } from '../schema-node.ts';
 import type { LineBytes } from './line-bytes.ts';
@@ -13,7 +13,6 @@ export interface KindForm {
   readonly kind: Kind;
   /** Its number in `allKinds`. */
   readonly number: number;
-  readonly isMovement: boolean;
   readonly fields: readonly Field[];
   readonly required: readonly string[];
   /** The one object of the kind, filled anew for each record, and the layout it was filled by. */
@@ -53,7 +52,6 @@ export class KindForms {
       word,
       kind,
       number: allKinds.indexOf(kind),
-      isMovement: isMovementKind(kind),
       fields,
       required,
       // All fields from the start: an object that gains fields later is another one to the engine.

@@ -12,17 +12,18 @@ export interface PartFacts {
   readonly kinds: Uint8Array<ArrayBuffer>;
   /** Rows (IdRows) of what replaces or voids another record. */
   readonly claims: Int32Array<ArrayBuffer>;
-  /** When each of these was written, in step. */
-  readonly claimsWritten: readonly string[];
+  /** When each of these was written, in step, as its instantNumber. */
+  readonly claimsWritten: Float64Array<ArrayBuffer>;
   /** Rows (IdRows) of bounces and returned debits, with the payment or debit that they name. */
   readonly pointers: Int32Array<ArrayBuffer>;
-  /** The lines of set-up and removals. */
+  /** The lines of set-up, or of what of it decides prices. */
   readonly told: LinesKept;
 }
 
 /** The memory behind the facts, which can be handed over in place of being copied. */
 export function memoryOf(facts: PartFacts): ArrayBuffer[] {
-  const { ids, kinds, claims, pointers, told } = facts;
-  const arrays = [ids.words, ids.slots, kinds, claims, pointers, told.bytes, told.ends];
+  const { ids, kinds, claims, claimsWritten, pointers, told } = facts;
+  const numbers = [ids.words, ids.slots, kinds, claims, claimsWritten, pointers];
+  const arrays = [...numbers, told.bytes, told.ends];
   return arrays.map(({ buffer }) => buffer);
 }

@@ -1,10 +1,10 @@
 import { Header } from '../../records/header.ts';
-import { isMovementKind } from '../../records/record.ts';
 import { BOOK_MAX, LINE_MAX } from '../text-lines.ts';
 import { BYTE } from './line-bytes.ts';
 import { PartMaker } from './part-for.ts';
 import { QuickRecords } from './quick-records.ts';
 import { RecordLook } from './record-look.ts';
+import type { Told } from './told-lines.ts';
 
 /** Bytes of a usual record. */
 const RECORD_LENGTH = 220;
@@ -26,12 +26,13 @@ export class QuickReader {
   #begun: Uint8Array = new Uint8Array();
 
   /**
+   * @param told of which kinds lines are kept
    * @param size in bytes of what will be read, where it is known
    * @param isStart false for whole lines of a book from beyond its header
    */
-  constructor(size = 0, isStart = true) {
+  constructor(told: Told, size = 0, isStart = true) {
     this.#wantsHeader = isStart;
-    this.#records = new QuickRecords(this.#look, Math.floor(size / RECORD_LENGTH));
+    this.#records = new QuickRecords(this.#look, told, Math.floor(size / RECORD_LENGTH));
   }
 
   /** False as soon as nothing will come of it. */
@@ -69,7 +70,7 @@ export class QuickReader {
       if (record === 'nothing') continue;
       this.#isSure &&= record !== undefined && this.#records.addWhole(record);
       if (record === undefined || !this.#isSure) return;
-      if (!isMovementKind(record.kind)) this.#records.tell(line);
+      this.#records.tell(line, 0, line.length);
     }
   }
 
@@ -84,7 +85,7 @@ export class QuickReader {
       else if (form === undefined) odd.push(bytes.subarray(start, next - 1));
       else {
         this.#isSure = this.#records.addPassed(form, place);
-        if (!form.isMovement) this.#records.tell(bytes.subarray(start, next));
+        this.#records.tell(bytes, start, next);
       }
       start = next;
     }

@@ -1,4 +1,5 @@
 import { assert } from '../../base/assert.ts';
+import { instantNumber } from '../../base/instant-number.ts';
 import { readUuidText } from '../../base/uuid-bytes.ts';
 import { UuidTable } from '../../base/uuid-table.ts';
 import { allKinds, type BookRecord, claimedBy } from '../../records/record.ts';
@@ -6,8 +7,9 @@ import { IdRows } from './id-rows.ts';
 import type { KindForm } from './kind-forms.ts';
 import type { PartFacts } from './part-facts.ts';
 import type { RecordLook } from './record-look.ts';
-import { ToldLines } from './told-lines.ts';
+import { type Told, ToldLines, toldKinds } from './told-lines.ts';
 
+const encoder = new TextEncoder();
 const RECORDS_FIRST = 4096;
 /** Bytes of lines of set-up for each record of the book: about an eighth of all bytes. */
 const TOLD_BYTES = 30;
@@ -22,9 +24,9 @@ export class QuickRecords {
   readonly #ids: UuidTable;
   readonly #look: RecordLook;
   readonly #claims = new IdRows();
-  readonly #claimsWritten: string[] = [];
+  readonly #claimsWritten: number[] = [];
   readonly #pointers = new IdRows();
-  /** Set-up and removals, as their lines say them. */
+  /** Set-up, as its lines say it. */
   readonly #told: ToldLines;
   readonly #id = new Int32Array(4);
   readonly #wholes: BookRecord[] = [];
@@ -34,12 +36,19 @@ export class QuickRecords {
   /** By place: the number of the kind. */
   #kinds: Uint8Array<ArrayBuffer>;
 
-  /** @param expected how many records there may be, so that little is made anew as they come */
-  constructor(look: RecordLook, expected: number) {
+  /** By the number of a kind: 1 where the lines of that kind are kept. */
+  readonly #isTold: Uint8Array;
+
+  /**
+   * @param told of which kinds lines are kept
+   * @param expected how many records there may be, so that little is made anew as they come
+   */
+  constructor(look: RecordLook, told: Told, expected: number) {
     const room = Math.max(expected, RECORDS_FIRST);
+    this.#isTold = Uint8Array.from(allKinds, (kind) => (toldKinds[told].has(kind) ? 1 : 0));
     this.#look = look;
     this.#ids = new UuidTable(expected);
-    this.#told = new ToldLines(room * TOLD_BYTES);
+    this.#told = new ToldLines(told, room * TOLD_BYTES);
     this.#keptAt = new Int32Array(room);
     this.#kinds = new Uint8Array(room);
   }
@@ -63,7 +72,7 @@ export class QuickRecords {
       ids: this.#ids.data,
       kinds: this.#kinds.subarray(0, this.#size),
       claims: this.#claims.rows,
-      claimsWritten: this.#claimsWritten,
+      claimsWritten: Float64Array.from(this.#claimsWritten),
       pointers: this.#pointers.rows,
       told: this.#told.kept(),
     };
@@ -88,7 +97,7 @@ export class QuickRecords {
     const claimed = claimedBy(record);
     if (claimed !== undefined) {
       if (!readUuidText(claimed, this.#id)) return false;
-      this.#addClaim(place, this.#id, record.at);
+      this.#addClaim(place, this.#id, instantNumber(encoder.encode(record.at), 0));
     }
     const pointedAt = pointedAtBy(record);
     if (pointedAt === undefined) return true;
@@ -97,9 +106,10 @@ export class QuickRecords {
     return true;
   }
 
-  /** Keeps the line of the record that was added last, for set-up and removals. */
-  tell(line: Uint8Array): void {
-    this.#told.add(this.#size - 1, line);
+  /** Keeps the line of the record that was added last, where its kind is told. */
+  tell(bytes: Uint8Array, start: number, end: number): void {
+    const place = this.#size - 1;
+    if (this.#isTold[this.#kinds[place] ?? 0] === 1) this.#told.add(place, bytes, start, end);
   }
 
   #add(id: Int32Array, kind: number, keptAt: number): boolean {
@@ -111,7 +121,7 @@ export class QuickRecords {
     return true;
   }
 
-  #addClaim(place: number, claimed: Int32Array, written: string): void {
+  #addClaim(place: number, claimed: Int32Array, written: number): void {
     this.#claims.add(place, claimed);
     this.#claimsWritten.push(written);
   }

@@ -1,5 +1,6 @@
 import { DAY_PATTERN } from '../../base/day.ts';
 import { ID_TEXT_MAX } from '../../base/id.ts';
+import { instantNumber } from '../../base/instant-number.ts';
 import { BYTE, type LineBytes } from './line-bytes.ts';
 import type { Part } from './part.ts';
 import { passUuid, RecordIdPart, TextPart, WordTest } from './text-parts.ts';
@@ -41,10 +42,9 @@ export class RecordMarks {
     this.points = false;
   }
 
-  /** When the record was written. */
-  written(): string {
-    const start = this.#writtenAt;
-    return decoder.decode(this.#line.bytes.subarray(start, start + INSTANT_LENGTH));
+  /** When the record was written, as its instantNumber. */
+  written(): number {
+    return instantNumber(this.#line.bytes, this.#writtenAt);
   }
 
   #idPart(): Part {
@@ -82,7 +82,6 @@ export class RecordMarks {
 
 /** Stands in a record for the id that it replaces or voids. */
 const CLAIMED = 'claimed';
-const decoder = new TextDecoder();
 const INSTANT_LENGTH = '2027-02-01T18:00:00.000Z'.length;
 const DAY_LENGTH = 10;
 /** What stands after the day: each digit at most as large as here. */

@@ -1,37 +1,58 @@
-import type { BookRecord } from '../../records/record.ts';
+import { type BookRecord, type Kind, setupKinds } from '../../records/record.ts';
+
+/**
+ * What is kept whole of a book that is read quickly: what decides prices beside what counts, which
+ * is product records and the season's first day; or all of the set-up, for its names.
+ */
+export type Told = 'prices' | 'set-up';
+
+export const toldKinds: Readonly<Record<Told, ReadonlySet<Kind>>> = {
+  prices: new Set(['season', 'product']),
+  'set-up': new Set(setupKinds),
+};
 
 /** Lines that were kept, as plain data: their bytes one after the other, and where each ends. */
 export interface LinesKept {
+  readonly told: Told;
   readonly bytes: Uint8Array<ArrayBuffer>;
   /** Pairs of numbers: the place of the record, and the end of its line. */
   readonly ends: Int32Array<ArrayBuffer>;
 }
 
-/** Keeps the lines of set-up as their bytes: few of them are ever asked for. */
+/** Keeps the lines of some kinds as their bytes: few of them are ever asked for. */
 export class ToldLines {
   #bytes: Uint8Array<ArrayBuffer>;
   #length = 0;
   readonly #ends: number[] = [];
 
+  readonly #told: Told;
+
   /** @param expected how many bytes there may be; memory that is not used costs nothing */
-  constructor(expected: number) {
+  constructor(told: Told, expected: number) {
+    this.#told = told;
     this.#bytes = new Uint8Array(expected);
   }
 
-  add(place: number, line: Uint8Array): void {
-    const start = this.#length;
-    this.#length += line.length;
-    if (this.#length > this.#bytes.length) {
-      const more = new Uint8Array(this.#length * 2);
-      more.set(this.#bytes.subarray(0, start));
-      this.#bytes = more;
-    }
-    this.#bytes.set(line, start);
+  /** Keeps the line that stands in these bytes between two places. */
+  add(place: number, from: Uint8Array, start: number, end: number): void {
+    const first = this.#length;
+    this.#length += end - start;
+    if (this.#length > this.#bytes.length) this.#grow();
+    const bytes = this.#bytes;
+    // Lines are short: byte by byte is quicker than making a view of each to copy it whole.
+    for (let at = start; at < end; at += 1) bytes[first + at - start] = from[at] ?? 0;
     this.#ends.push(place, this.#length);
   }
 
   kept(): LinesKept {
-    return { bytes: this.#bytes.subarray(0, this.#length), ends: Int32Array.from(this.#ends) };
+    const bytes = this.#bytes.subarray(0, this.#length);
+    return { told: this.#told, bytes, ends: Int32Array.from(this.#ends) };
+  }
+
+  #grow(): void {
+    const more = new Uint8Array(this.#length * 2);
+    more.set(this.#bytes);
+    this.#bytes = more;
   }
 }
 

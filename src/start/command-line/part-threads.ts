@@ -2,6 +2,7 @@ import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import type { PartFacts } from '../../intake/quick/part-facts.ts';
+import type { Told } from '../../intake/quick/told-lines.ts';
 import { BOOK_MAX } from '../../intake/text-lines.ts';
 import type { PackedSums } from '../../ledger/account-sums.ts';
 import type { PartPlan, PartSums } from '../../rules/quick-part.ts';
@@ -12,7 +13,7 @@ const PART_LEAST = 8 * 1024 * 1024;
 /** Joining the parts takes longer with each, and is done by one thread. */
 const PARTS_MAX = 8;
 /** How much larger a part may be than another: not every thread starts at once. */
-const SPARE = 1.25;
+const SPARE = 1.6;
 /** With it the lines of a book file begin; a store file begins otherwise. */
 const LINE_START = '{'.charCodeAt(0);
 
@@ -30,14 +31,20 @@ const USUAL: PartShares = { threads: availableParallelism(), least: PART_LEAST, 
  * Has other threads begin to read a large book file, so that they start while this one still loads
  * what it needs. Undefined where one thread reads the book as quickly, and for all that is no book
  * file: whoever reads it then says what it is.
+ *
+ * @param told of which kinds each part keeps lines
  */
-export function startParts(path: string, shares: PartShares = USUAL): FileParts | undefined {
+export function startParts(
+  path: string,
+  told: Told,
+  shares: PartShares = USUAL,
+): FileParts | undefined {
   const file = openLines(path);
   if (file === undefined) return undefined;
   const { size } = fstatSync(file);
   const parts = Math.min(shares.threads, PARTS_MAX, Math.floor(size / shares.least));
   if (parts > 1 && size <= BOOK_MAX) {
-    return new FileParts(sharedFile(file, size, shares.piece), parts);
+    return new FileParts(sharedFile(file, size, shares.piece), parts, told);
   }
   closeSync(file);
   return undefined;
@@ -64,15 +71,18 @@ export class FileParts {
   readonly pieces: BookPieces;
   /** About how many bytes each part has, or a few less. */
   readonly expected: number;
+  /** Of which kinds each part keeps lines. */
+  readonly told: Told;
   readonly others: readonly PartThread[];
   readonly #file: number;
 
   /** @param parts this thread's included */
-  constructor(shared: SharedFile, parts: number) {
+  constructor(shared: SharedFile, parts: number, told: Told) {
     this.pieces = new BookPieces(shared);
     this.#file = shared.file;
     this.expected = Math.ceil((shared.size / parts) * SPARE);
-    const job = { shared, expected: this.expected };
+    this.told = told;
+    const job = { shared, expected: this.expected, told };
     this.others = Array.from({ length: parts - 1 }, () => new PartThread(job));
   }
 
@@ -94,6 +104,7 @@ export interface PartJob {
   readonly shared: SharedFile;
   /** About how many bytes it will read. */
   readonly expected: number;
+  readonly told: Told;
 }
 
 /** A thread that reads a part. One that fails is not sure of anything. */
