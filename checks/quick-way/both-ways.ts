@@ -82,7 +82,7 @@ async function quickRecords(
   pieces: readonly Uint8Array[],
   isStart = true,
 ): Promise<QuickRecords | undefined> {
-  const reader = new QuickReader('set-up', 0, isStart);
+  const reader = new QuickReader(true, 0, isStart);
   for (const piece of pieces) await reader.push(piece);
   return reader.end();
 }

@@ -10,6 +10,12 @@ export interface PriceStep {
   readonly record: string;
 }
 
+/** As much of a product record as decides prices. */
+export type PricingProduct = Pick<
+  RecordOf<'product'>,
+  'kind' | 'id' | 'at' | 'product' | 'from' | 'price' | 'case'
+>;
+
 /** Prices by product, each list in order of its days; the first step also holds before its day. */
 export type PriceSteps = ReadonlyMap<string, readonly PriceStep[]>;
 
@@ -17,7 +23,7 @@ export type PriceSteps = ReadonlyMap<string, readonly PriceStep[]>;
  * Prices of every product. Two product records for the same first day: the later written counts.
  * @param seasonStart the first day of a price that names none
  */
-function priceSteps(products: Iterable<RecordOf<'product'>>, seasonStart: string): PriceSteps {
+function priceSteps(products: Iterable<PricingProduct>, seasonStart: string): PriceSteps {
   const steps = new Map<string, Map<string, PriceStep>>();
   for (const product of [...products].sort(byWritten)) {
     const from = product.from ?? seasonStart;
@@ -40,9 +46,9 @@ function priceSteps(products: Iterable<RecordOf<'product'>>, seasonStart: string
  * record was removed keep the price they had.
  * @param counts whether a record counts
  */
-export function pricesOf(
-  products: readonly RecordOf<'product'>[],
-  counts: (product: RecordOf<'product'>) => boolean,
+export function pricesOf<Product extends PricingProduct>(
+  products: readonly Product[],
+  counts: (product: Product) => boolean,
   seasonStart: string,
 ): PriceSteps {
   const counting = products.filter(counts);

@@ -2,11 +2,12 @@ import type { JoinedParts } from '../intake/quick/joined-parts.ts';
 import type { AccountSums, PackedSums } from '../ledger/account-sums.ts';
 import { Balances } from '../ledger/balances.ts';
 import { Fold } from '../ledger/fold.ts';
-import { type PriceSteps, pricesOf } from '../ledger/prices.ts';
+import type { PriceSteps } from '../ledger/prices.ts';
 import { type Setup, setupOf } from '../ledger/setup.ts';
-import { isSetup, type RecordOf, type SetupRecord } from '../records/record.ts';
+import { isSetup, type SetupRecord } from '../records/record.ts';
 import { type CountingPlaces, REMOVED } from './quick-claims.ts';
 import type { PartPlan, PartSums, PointedAt } from './quick-part.ts';
+import { quickPrices } from './quick-prices.ts';
 import { areSetUp } from './set-up-by.ts';
 
 /** What balances need to know of a book, whichever way it was read. */
@@ -131,21 +132,8 @@ type AnyPartSums = Omit<PartSums<unknown>, 'all' | 'onDay'>;
 
 function quickSetup(parts: JoinedParts, overruled: Uint8Array): Setup {
   const counting: SetupRecord[] = [];
-  for (const [place, record] of parts.told('set-up')) {
+  for (const [place, record] of parts.setUp()) {
     if (isSetup(record) && overruled[place] === 0) counting.push(record);
   }
   return setupOf(counting);
-}
-
-function quickPrices(parts: JoinedParts, overruled: Uint8Array): PriceSteps {
-  const products: RecordOf<'product'>[] = [];
-  const seasons: RecordOf<'season'>[] = [];
-  const counting = new Set<unknown>();
-  for (const [place, record] of parts.told('prices')) {
-    if (record.kind === 'product') products.push(record);
-    if (overruled[place] === 0) counting.add(record);
-    if (record.kind === 'season' && overruled[place] === 0) seasons.push(record);
-  }
-  const counts = (product: unknown) => counting.has(product);
-  return pricesOf(products, counts, setupOf(seasons).season?.starts ?? '');
 }

@@ -5,7 +5,8 @@ import { UuidTable } from '../../base/uuid-table.ts';
 import { allKinds, type BookRecord, type Kind } from '../../records/record.ts';
 import { ROW } from './id-rows.ts';
 import type { PartFacts } from './part-facts.ts';
-import { recordsKept, type Told, toldKinds } from './told-lines.ts';
+import { type PriceRow, priceRowsOf } from './price-rows.ts';
+import { recordsKept } from './set-up-lines.ts';
 
 /** Records of the book that name others, by the places of both, in step. */
 export interface Namings {
@@ -87,16 +88,19 @@ export class JoinedParts {
     return this.#namings(this.#parts.map(({ pointers }) => pointers));
   }
 
-  /** Records whole, with their places; each part has kept their lines. */
-  *told(which: Told): Generator<readonly [place: number, record: BookRecord]> {
-    const kinds = toldKinds[which];
-    const wanted = new Set(allKinds.flatMap((kind, index) => (kinds.has(kind) ? [index] : [])));
-    for (const [part, facts] of this.#parts.entries()) {
-      assert(which === 'prices' || which === facts.told.told, 'lines that were kept');
-      const isWanted = (place: number) => wanted.has(facts.kinds[place] ?? -1);
+  /** Product records and seasons, as far as they decide prices. */
+  *priceRows(): Generator<PriceRow> {
+    for (const [part, { prices }] of this.#parts.entries()) {
+      yield* priceRowsOf(prices, this.#starts[part] ?? 0);
+    }
+  }
+
+  /** The records of the set-up, whole, with their places; each part has kept their lines. */
+  *setUp(): Generator<readonly [place: number, record: BookRecord]> {
+    for (const [part, { setUp }] of this.#parts.entries()) {
+      assert(setUp !== undefined, 'lines that were kept');
       const start = this.#starts[part] ?? 0;
-      const { places, records } = recordsKept(facts.told, isWanted);
-      for (const [at, record] of records.entries()) yield [start + (places[at] ?? 0), record];
+      for (const [place, record] of recordsKept(setUp)) yield [start + place, record];
     }
   }
 

@@ -13,6 +13,7 @@ export interface KindForm {
   readonly kind: Kind;
   /** Its number in `allKinds`. */
   readonly number: number;
+  readonly decidesPrices: boolean;
   readonly fields: readonly Field[];
   readonly required: readonly string[];
   /** The one object of the kind, filled anew for each record, and the layout it was filled by. */
@@ -52,6 +53,7 @@ export class KindForms {
       word,
       kind,
       number: allKinds.indexOf(kind),
+      decidesPrices: kind === 'product' || kind === 'season',
       fields,
       required,
       // All fields from the start: an object that gains fields later is another one to the engine.

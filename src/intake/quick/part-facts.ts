@@ -1,5 +1,6 @@
 import type { UuidData } from '../../base/uuid-table.ts';
-import type { LinesKept } from './told-lines.ts';
+import type { PriceFacts } from './price-rows.ts';
+import type { LinesKept } from './set-up-lines.ts';
 
 /**
  * What a part of a book has to say to the other parts before any of it can be added up: plain data
@@ -16,14 +17,16 @@ export interface PartFacts {
   readonly claimsWritten: Float64Array<ArrayBuffer>;
   /** Rows (IdRows) of bounces and returned debits, with the payment or debit that they name. */
   readonly pointers: Int32Array<ArrayBuffer>;
-  /** The lines of set-up, or of what of it decides prices. */
-  readonly told: LinesKept;
+  readonly prices: PriceFacts;
+  /** The lines of set-up, where they were to be kept. */
+  readonly setUp: LinesKept | undefined;
 }
 
 /** The memory behind the facts, which can be handed over in place of being copied. */
 export function memoryOf(facts: PartFacts): ArrayBuffer[] {
-  const { ids, kinds, claims, claimsWritten, pointers, told } = facts;
+  const { ids, kinds, claims, claimsWritten, pointers, prices, setUp } = facts;
   const numbers = [ids.words, ids.slots, kinds, claims, claimsWritten, pointers];
-  const arrays = [...numbers, told.bytes, told.ends];
+  const arrays = [...numbers, prices.rows];
+  if (setUp !== undefined) arrays.push(setUp.bytes, setUp.ends);
   return arrays.map(({ buffer }) => buffer);
 }

@@ -4,7 +4,6 @@ import { BYTE } from './line-bytes.ts';
 import { PartMaker } from './part-for.ts';
 import { QuickRecords } from './quick-records.ts';
 import { RecordLook } from './record-look.ts';
-import type { Told } from './told-lines.ts';
 
 /** Bytes of a usual record. */
 const RECORD_LENGTH = 220;
@@ -26,13 +25,13 @@ export class QuickReader {
   #begun: Uint8Array = new Uint8Array();
 
   /**
-   * @param told of which kinds lines are kept
+   * @param keepsSetUp true where the lines of set-up are asked for later
    * @param size in bytes of what will be read, where it is known
    * @param isStart false for whole lines of a book from beyond its header
    */
-  constructor(told: Told, size = 0, isStart = true) {
+  constructor(keepsSetUp: boolean, size = 0, isStart = true) {
     this.#wantsHeader = isStart;
-    this.#records = new QuickRecords(this.#look, told, Math.floor(size / RECORD_LENGTH));
+    this.#records = new QuickRecords(this.#look, keepsSetUp, Math.floor(size / RECORD_LENGTH));
   }
 
   /** False as soon as nothing will come of it. */

@@ -2,17 +2,18 @@ import { assert } from '../../base/assert.ts';
 import { instantNumber } from '../../base/instant-number.ts';
 import { readUuidText } from '../../base/uuid-bytes.ts';
 import { UuidTable } from '../../base/uuid-table.ts';
-import { allKinds, type BookRecord, claimedBy } from '../../records/record.ts';
+import { allKinds, type BookRecord, claimedBy, isMovementKind } from '../../records/record.ts';
 import { IdRows } from './id-rows.ts';
 import type { KindForm } from './kind-forms.ts';
 import type { PartFacts } from './part-facts.ts';
+import { PriceRows } from './price-rows.ts';
 import type { RecordLook } from './record-look.ts';
-import { type Told, ToldLines, toldKinds } from './told-lines.ts';
+import { SetUpLines } from './set-up-lines.ts';
 
 const encoder = new TextEncoder();
 const RECORDS_FIRST = 4096;
 /** Bytes of lines of set-up for each record of the book: about an eighth of all bytes. */
-const TOLD_BYTES = 30;
+const SET_UP_BYTES = 30;
 
 /**
  * The records of a book, or of a part of one, that was read quickly, by their places in the file.
@@ -26,8 +27,9 @@ export class QuickRecords {
   readonly #claims = new IdRows();
   readonly #claimsWritten: number[] = [];
   readonly #pointers = new IdRows();
-  /** Set-up, as its lines say it. */
-  readonly #told: ToldLines;
+  readonly #prices = new PriceRows();
+  /** Set-up, as its lines say it; undefined where nobody asks for its names. */
+  readonly #setUp: SetUpLines | undefined;
   readonly #id = new Int32Array(4);
   readonly #wholes: BookRecord[] = [];
   #size = 0;
@@ -36,19 +38,15 @@ export class QuickRecords {
   /** By place: the number of the kind. */
   #kinds: Uint8Array<ArrayBuffer>;
 
-  /** By the number of a kind: 1 where the lines of that kind are kept. */
-  readonly #isTold: Uint8Array;
-
   /**
-   * @param told of which kinds lines are kept
+   * @param keepsSetUp true where the lines of set-up are asked for later
    * @param expected how many records there may be, so that little is made anew as they come
    */
-  constructor(look: RecordLook, told: Told, expected: number) {
+  constructor(look: RecordLook, keepsSetUp: boolean, expected: number) {
     const room = Math.max(expected, RECORDS_FIRST);
-    this.#isTold = Uint8Array.from(allKinds, (kind) => (toldKinds[told].has(kind) ? 1 : 0));
     this.#look = look;
     this.#ids = new UuidTable(expected);
-    this.#told = new ToldLines(told, room * TOLD_BYTES);
+    if (keepsSetUp) this.#setUp = new SetUpLines(room * SET_UP_BYTES);
     this.#keptAt = new Int32Array(room);
     this.#kinds = new Uint8Array(room);
   }
@@ -74,7 +72,8 @@ export class QuickRecords {
       claims: this.#claims.rows,
       claimsWritten: Float64Array.from(this.#claimsWritten),
       pointers: this.#pointers.rows,
-      told: this.#told.kept(),
+      prices: this.#prices.facts(),
+      setUp: this.#setUp?.kept(),
     };
   }
 
@@ -85,6 +84,7 @@ export class QuickRecords {
     const place = this.#size - 1;
     if (marks.claims) this.#addClaim(place, marks.claimed, marks.written());
     if (marks.points) this.#pointers.add(place, marks.pointedAt);
+    if (form.decidesPrices) this.#addPrice(place, this.at(place), marks.written());
     return true;
   }
 
@@ -94,10 +94,11 @@ export class QuickRecords {
     this.#wholes.push(record);
     if (!this.#add(this.#id, allKinds.indexOf(record.kind), -this.#wholes.length)) return false;
     const place = this.#size - 1;
+    this.#addPrice(place, record, writtenIn(record));
     const claimed = claimedBy(record);
     if (claimed !== undefined) {
       if (!readUuidText(claimed, this.#id)) return false;
-      this.#addClaim(place, this.#id, instantNumber(encoder.encode(record.at), 0));
+      this.#addClaim(place, this.#id, writtenIn(record));
     }
     const pointedAt = pointedAtBy(record);
     if (pointedAt === undefined) return true;
@@ -106,10 +107,12 @@ export class QuickRecords {
     return true;
   }
 
-  /** Keeps the line of the record that was added last, where its kind is told. */
+  /** Keeps the line of the record that was added last, if it is set-up and asked for. */
   tell(bytes: Uint8Array, start: number, end: number): void {
+    if (this.#setUp === undefined) return;
     const place = this.#size - 1;
-    if (this.#isTold[this.#kinds[place] ?? 0] === 1) this.#told.add(place, bytes, start, end);
+    const kind = allKinds[this.#kinds[place] ?? 0] ?? 'void';
+    if (kind !== 'void' && !isMovementKind(kind)) this.#setUp.add(place, bytes, start, end);
   }
 
   #add(id: Int32Array, kind: number, keptAt: number): boolean {
@@ -126,6 +129,12 @@ export class QuickRecords {
     this.#claimsWritten.push(written);
   }
 
+  #addPrice(place: number, record: BookRecord, written: number): void {
+    if (record.kind === 'product' || record.kind === 'season') {
+      this.#prices.add(place, record, written);
+    }
+  }
+
   #grow(): void {
     const keptAt = new Int32Array(this.#size * 2);
     keptAt.set(this.#keptAt);
@@ -134,6 +143,10 @@ export class QuickRecords {
     kinds.set(this.#kinds);
     this.#kinds = kinds;
   }
+}
+
+function writtenIn(record: BookRecord): number {
+  return instantNumber(encoder.encode(record.at), 0);
 }
 
 /** The payment that bounced, the debit that was sent back. */

@@ -32,7 +32,11 @@ async function joinedBalances(
   outlet: Pick<Outlet, 'progress'>,
   day: string | undefined,
 ): Promise<BalancedBook | undefined> {
-  const own = await readPieces(new QuickReader(parts.told, parts.expected), parts.pieces, outlet);
+  const own = await readPieces(
+    new QuickReader(parts.withNames, parts.expected),
+    parts.pieces,
+    outlet,
+  );
   const facts = allThere(await Promise.all(parts.others.map((other) => other.facts)));
   if (own === undefined || facts === undefined) return undefined;
   const book = joinParts(own, facts, day);

@@ -21,11 +21,11 @@ Examples
     const day = given.day('as-of');
     setEngineForQuickReading(true);
     const [path = ''] = given.positionals;
-    // Names are only said in words; prices are needed for figures as well.
-    const told = given.has('json') ? 'prices' : 'set-up';
-    const parts = startParts(path, told);
+    // Figures alone are said without the names of things.
+    const withNames = !given.has('json');
+    const parts = startParts(path, withNames);
     const { openBalances } = await import('./open-balances.ts');
-    const book = await openBalances(given, outlet, told, parts, day);
+    const book = await openBalances(given, outlet, withNames, parts, day);
     if (given.has('json')) await writeJson(outlet, book.balances.toAccounts());
     else {
       // Words come only where they are said: programs ask for large books, and want them at once.

@@ -38,7 +38,7 @@ function fileOf(name: string, text: string): string {
 }
 
 function partsOf(path: string): FileParts {
-  const parts = startParts(path, 'set-up', SHARES);
+  const parts = startParts(path, true, SHARES);
   assert(parts?.others.length === 2, 'a book for three threads');
   return parts;
 }
@@ -90,7 +90,7 @@ describe('a broken book, read by three threads', () => {
     const { notes, code } = await run(['prizes', path]);
     expect(code).toBe(2);
     const given = new Arguments(new Map(), new Set(), [path]);
-    const refused = openBalances(given, outlet, 'set-up', partsOf(path), undefined).then(
+    const refused = openBalances(given, outlet, true, partsOf(path), undefined).then(
       () => 'not refused',
       (error: unknown) => (error instanceof Error ? error.message : ''),
     );
@@ -101,12 +101,12 @@ describe('a broken book, read by three threads', () => {
 describe('one thread is enough', () => {
   it('for a small book, for standard input, and for what is no book file', () => {
     const small = fileOf('small', [...writeBook(demoHeader, demoSeason())].join(''));
-    expect(startParts(small, 'set-up')).toBeUndefined();
-    expect(startParts(small, 'set-up', { ...SHARES, threads: 1 })).toBeUndefined();
-    expect(startParts('-', 'set-up', SHARES)).toBeUndefined();
-    expect(startParts(join(folder, 'missing.jsonl'), 'set-up', SHARES)).toBeUndefined();
-    expect(startParts(folder, 'set-up', SHARES)).toBeUndefined();
+    expect(startParts(small, true)).toBeUndefined();
+    expect(startParts(small, true, { ...SHARES, threads: 1 })).toBeUndefined();
+    expect(startParts('-', true, SHARES)).toBeUndefined();
+    expect(startParts(join(folder, 'missing.jsonl'), true, SHARES)).toBeUndefined();
+    expect(startParts(folder, true, SHARES)).toBeUndefined();
     const store = fileOf('store', `SQLite format 3\0${' '.repeat(9000)}`);
-    expect(startParts(store, 'set-up', SHARES)).toBeUndefined();
+    expect(startParts(store, true, SHARES)).toBeUndefined();
   });
 });

@@ -1,5 +1,4 @@
 import { QuickReader } from '../../intake/quick/quick-reader.ts';
-import type { Told } from '../../intake/quick/told-lines.ts';
 import { quickBook } from '../../rules/quick-book.ts';
 import type { BalancedBook } from '../../rules/quick-sums.ts';
 import { balancesInParts } from './balances-in-parts.ts';
@@ -13,14 +12,14 @@ import type { Arguments } from './read-arguments.ts';
  * Opens a book for its balances alone: the quick way, which is sure of nearly every book that
  * nothing refuses. Of any other the slow way says what is wrong.
  *
- * @param told the set-up where names are asked for
+ * @param withNames true where the set-up is asked for too
  * @param parts of the book file, where several threads have begun to read it; they are ended
  * @param day balances at the end of this day; without it, after all that is recorded
  */
 export async function openBalances(
   given: Arguments,
   outlet: Outlet,
-  told: Told,
+  withNames: boolean,
   parts: FileParts | undefined,
   day: string | undefined,
 ): Promise<BalancedBook> {
@@ -28,7 +27,7 @@ export async function openBalances(
   const kept: Uint8Array[] = [];
   const book =
     parts === undefined
-      ? await balancesOfOne(given, outlet, told, kept, day)
+      ? await balancesOfOne(given, outlet, withNames, kept, day)
       : await balancesInParts(parts, outlet, day);
   if (book !== undefined) return book;
   setEngineForQuickReading(false);
@@ -43,12 +42,12 @@ export async function openBalances(
 async function balancesOfOne(
   given: Arguments,
   outlet: Outlet,
-  told: Told,
+  withNames: boolean,
   kept: Uint8Array[],
   day: string | undefined,
 ): Promise<BalancedBook | undefined> {
   const [path = ''] = given.positionals;
-  const reader = new QuickReader(told, path === '-' ? 0 : sizeOf(path));
+  const reader = new QuickReader(withNames, path === '-' ? 0 : sizeOf(path));
   for await (const bytes of bookBytes(path, given, outlet)) {
     if (path === '-') kept.push(bytes);
     await reader.push(bytes);

@@ -14,9 +14,9 @@ const { memoryOf } = await import('../../intake/quick/part-facts.ts');
 const { QuickReader } = await import('../../intake/quick/quick-reader.ts');
 const { sumPart } = await import('../../rules/quick-part.ts');
 
-const { shared, expected, told }: PartJob = workerData;
+const { shared, expected, withNames }: PartJob = workerData;
 const pieces = new BookPieces(shared);
-const reader = new QuickReader(told, expected, false);
+const reader = new QuickReader(withNames, expected, false);
 for (let lines = pieces.next(); lines !== undefined; lines = pieces.next()) {
   await reader.push(lines);
   if (!reader.isSure) pieces.stop();

@@ -2,7 +2,6 @@ import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import type { PartFacts } from '../../intake/quick/part-facts.ts';
-import type { Told } from '../../intake/quick/told-lines.ts';
 import { BOOK_MAX } from '../../intake/text-lines.ts';
 import type { PackedSums } from '../../ledger/account-sums.ts';
 import type { PartPlan, PartSums } from '../../rules/quick-part.ts';
@@ -32,11 +31,11 @@ const USUAL: PartShares = { threads: availableParallelism(), least: PART_LEAST, 
  * what it needs. Undefined where one thread reads the book as quickly, and for all that is no book
  * file: whoever reads it then says what it is.
  *
- * @param told of which kinds each part keeps lines
+ * @param withNames true where each part keeps the lines of set-up
  */
 export function startParts(
   path: string,
-  told: Told,
+  withNames: boolean,
   shares: PartShares = USUAL,
 ): FileParts | undefined {
   const file = openLines(path);
@@ -44,7 +43,7 @@ export function startParts(
   const { size } = fstatSync(file);
   const parts = Math.min(shares.threads, PARTS_MAX, Math.floor(size / shares.least));
   if (parts > 1 && size <= BOOK_MAX) {
-    return new FileParts(sharedFile(file, size, shares.piece), parts, told);
+    return new FileParts(sharedFile(file, size, shares.piece), parts, withNames);
   }
   closeSync(file);
   return undefined;
@@ -71,18 +70,18 @@ export class FileParts {
   readonly pieces: BookPieces;
   /** About how many bytes each part has, or a few less. */
   readonly expected: number;
-  /** Of which kinds each part keeps lines. */
-  readonly told: Told;
+  /** True where each part keeps the lines of set-up. */
+  readonly withNames: boolean;
   readonly others: readonly PartThread[];
   readonly #file: number;
 
   /** @param parts this thread's included */
-  constructor(shared: SharedFile, parts: number, told: Told) {
+  constructor(shared: SharedFile, parts: number, withNames: boolean) {
     this.pieces = new BookPieces(shared);
     this.#file = shared.file;
     this.expected = Math.ceil((shared.size / parts) * SPARE);
-    this.told = told;
-    const job = { shared, expected: this.expected, told };
+    this.withNames = withNames;
+    const job = { shared, expected: this.expected, withNames };
     this.others = Array.from({ length: parts - 1 }, () => new PartThread(job));
   }
 
@@ -104,7 +103,7 @@ export interface PartJob {
   readonly shared: SharedFile;
   /** About how many bytes it will read. */
   readonly expected: number;
-  readonly told: Told;
+  readonly withNames: boolean;
 }
 
 /** A thread that reads a part. One that fails is not sure of anything. */
