@@ -1,3 +1,4 @@
+import { sharedNumbers } from '../base/shared-numbers.ts';
 import type { JoinedParts } from '../intake/quick/joined-parts.ts';
 import type { AccountSums, PackedSums } from '../ledger/account-sums.ts';
 import { Balances } from '../ledger/balances.ts';
@@ -36,11 +37,17 @@ export class QuickSums {
     this.#counting = counting;
     this.#prices = quickPrices(parts, counting.overruled);
     this.#day = day;
-    const overruled = parts.marksByPart(counting.overruled);
     const wanted = parts.byPart(pointedAt);
-    this.plans = overruled.map((marks, part) => ({
-      prices: this.#prices,
+    const works = parts.partsWith(counting.overruled).map(({ facts, marks }) => ({
+      ids: facts.ids,
+      onTape: facts.onTape,
       overruled: marks,
+      blocksTaken: sharedNumbers(1),
+    }));
+    this.plans = works.map((_, part) => ({
+      prices: this.#prices,
+      own: part,
+      works,
       pointedAt: wanted[part] ?? new Int32Array(),
       day,
     }));
