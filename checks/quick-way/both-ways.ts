@@ -6,7 +6,7 @@ import type { Balances } from '../../src/ledger/balances.ts';
 import type { Setup } from '../../src/ledger/setup.ts';
 import { acceptBook } from '../../src/rules/accept-book.ts';
 import { joinParts, quickBook } from '../../src/rules/quick-book.ts';
-import { type PartPlan, sumPart } from '../../src/rules/quick-part.ts';
+import { sumPart } from '../../src/rules/quick-part.ts';
 import type { BalancedBook } from '../../src/rules/quick-sums.ts';
 
 /** What a book is answered with, in plain data. */
@@ -35,32 +35,17 @@ export async function quickAnswer(pieces: readonly Uint8Array[], day: string): P
   return bothAnswers(quickBook(records), quickBook(records, day));
 }
 
-/** What passes between the parts of a book; a fault can be sown there. */
-export interface Passing {
-  /** What the other parts say. */
-  readonly said: (facts: PartFacts) => PartFacts;
-  /** What they are told then. */
-  readonly planned: (plan: PartPlan) => PartPlan;
-  /** Whether the first part is the last to add up records, when the others have taken them all. */
-  readonly isFirstLate: boolean;
-}
-
 /**
  * The quick way's answer where each part of the lines is read by itself, as threads do.
  * @param parts the header begins the first
+ * @param said what the other parts say; a fault can be sown there
  */
 export async function answerInParts(
   parts: readonly Uint8Array[],
   day: string,
-  passing: Partial<Passing> = {},
+  said: (facts: PartFacts) => PartFacts = (facts) => facts,
 ): Promise<unknown> {
-  const whole: Passing = {
-    said: (facts) => facts,
-    planned: (plan) => plan,
-    isFirstLate: false,
-    ...passing,
-  };
-  return bothAnswers(await partsBook(parts, whole), await partsBook(parts, whole, day));
+  return bothAnswers(await partsBook(parts, said), await partsBook(parts, said, day));
 }
 
 function bothAnswers(book: BalancedBook | undefined, onDay: BalancedBook | undefined): unknown {
@@ -70,7 +55,7 @@ function bothAnswers(book: BalancedBook | undefined, onDay: BalancedBook | undef
 
 async function partsBook(
   parts: readonly Uint8Array[],
-  { said, planned, isFirstLate }: Passing,
+  said: (facts: PartFacts) => PartFacts,
   day?: string,
 ): Promise<BalancedBook | undefined> {
   const read = await Promise.all(parts.map((bytes, part) => quickRecords([bytes], part === 0)));
@@ -79,13 +64,12 @@ async function partsBook(
   const facts = others.map((records) => handedOver(said(records.facts())));
   const book = joinParts(own, facts, day);
   const [plan, ...plans] = book?.plans ?? [];
-  const early = isFirstLate ? undefined : plan && sumPart(own, plan);
+  const sums = plan && sumPart(own, plan);
   const packed = others.map((records, part) => {
     const each = plans[part];
-    const other = each && sumPart(records, structuredClone(planned(each)));
+    const other = each && sumPart(records, structuredClone(each));
     return other && { ...other, all: other.all.packed(), onDay: other.onDay?.packed() };
   });
-  const sums = early ?? (plan && sumPart(own, plan));
   const all = structuredClone(packed).filter((other) => other !== undefined);
   return sums && all.length === others.length ? book?.balanced(sums, all) : undefined;
 }

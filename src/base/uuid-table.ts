@@ -1,11 +1,9 @@
-import { sharedNumbers } from './shared-numbers.ts';
-
-/** A table as plain data that threads may share. */
+/** A table as plain data that can go from one thread to another. */
 export interface UuidData {
   /** Four numbers an id, by place. */
-  readonly words: Int32Array;
+  readonly words: Int32Array<ArrayBuffer>;
   /** By slot, as UuidTable keeps them. */
-  readonly slots: Int32Array;
+  readonly slots: Int32Array<ArrayBuffer>;
 }
 
 /**
@@ -15,20 +13,20 @@ export interface UuidData {
  */
 export class UuidTable {
   /** Four words of 32 bits an id, by place. */
-  #words: Int32Array;
+  #words: Int32Array<ArrayBuffer>;
   /**
    * By slot: place + 1 in as many low bits as a slot's number has, and above them the bits of the
    * hash that do not say the slot. So another id in a slot is nearly always told without a look at
    * its words, which are far away in memory. 0 is an empty slot. The length is a power of two.
    */
-  #slots: Int32Array;
+  #slots: Int32Array<ArrayBuffer>;
   #size = 0;
 
   /** @param expected how many ids there may be; more only take longer */
   constructor(expected = 0) {
     const room = Math.max(IDS_FIRST, expected);
-    this.#words = sharedNumbers(room * 4);
-    this.#slots = sharedNumbers(2 ** Math.ceil(Math.log2(room * SPARE)));
+    this.#words = new Int32Array(room * 4);
+    this.#slots = new Int32Array(2 ** Math.ceil(Math.log2(room * SPARE)));
   }
 
   get size(): number {
@@ -44,7 +42,7 @@ export class UuidTable {
     return table;
   }
 
-  /** The table as plain data, to be read. */
+  /** The table as plain data, to be read, or handed on once the table is not needed. */
   get data(): UuidData {
     return { words: this.#words.subarray(0, this.#size * 4), slots: this.#slots };
   }
@@ -103,9 +101,9 @@ export class UuidTable {
 
   #grow(): void {
     const words = this.#words;
-    this.#words = sharedNumbers(words.length * 2);
+    this.#words = new Int32Array(words.length * 2);
     this.#words.set(words);
-    this.#slots = sharedNumbers(this.#slots.length * 2);
+    this.#slots = new Int32Array(this.#slots.length * 2);
     for (let place = 0; place < this.#size; place += 1) {
       const at = place * 4;
       const [a = 0, b = 0, c = 0, d = 0] = words.subarray(at, at + 4);

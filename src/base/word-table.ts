@@ -9,25 +9,16 @@ const BACKSLASH = 92;
 const FNV_OFFSET = 0x811c9dc5;
 const FNV_PRIME = 0x01000193;
 
-/** The words of a table as plain data that can go from one thread to another. */
-export interface WordData {
-  /** All words, one after the other. */
-  readonly bytes: Uint8Array;
-  /** Where each begins, and at the end where the last one ends. */
-  readonly starts: Int32Array;
-}
-
 /**
  * Gives each word that stands in a file's bytes a number, from 0, and keeps one string of it. The
  * few words of a book (ids, days, kinds) come again on every line; finding their number takes no
  * new string (open addressing with linear probing; hash: FNV-1a).
  */
 export class WordTable {
-  /** Each is made when it is first asked for. */
-  #texts: (string | undefined)[] = [];
+  readonly #texts: string[] = [];
   /** The bytes of all words, one after the other, and where each begins. */
-  #bytes: Uint8Array = new Uint8Array(SLOTS_FIRST * 16);
-  #starts: Int32Array = new Int32Array(SLOTS_FIRST);
+  #bytes = new Uint8Array(SLOTS_FIRST * 16);
+  #starts = new Int32Array(SLOTS_FIRST);
   /** Place + 1 by slot; 0 is an empty slot. The length is a power of two. */
   #slots = new Int32Array(SLOTS_FIRST);
   #hashes = new Int32Array(SLOTS_FIRST);
@@ -38,22 +29,10 @@ export class WordTable {
     return this.#texts.length;
   }
 
-  /** A table of words that another one has taken, to ask for them and not to take more. */
-  static over({ bytes, starts }: WordData): WordTable {
-    const table = new WordTable();
-    table.#bytes = bytes;
-    table.#starts = starts;
-    table.#texts = Array.from({ length: starts.length - 1 }, () => undefined);
-    return table;
-  }
-
-  get data(): WordData {
-    const starts = this.#starts.subarray(0, this.size + 1);
-    return { bytes: this.#bytes.subarray(0, starts[this.size]), starts };
-  }
-
   text(place: number): string {
-    return this.#texts[place] ?? this.#made(place);
+    const text = this.#texts[place];
+    assert(text !== undefined, 'a word that was taken');
+    return text;
   }
 
   /**
@@ -88,14 +67,6 @@ export class WordTable {
     return this.#find(bytes, start, hash ^ (hash >>> 15));
   }
 
-  #made(place: number): string {
-    assert(place >= 0 && place < this.size, 'a word that was taken');
-    const word = this.#bytes.subarray(this.#starts[place], this.#starts[place + 1]);
-    const text = String.fromCharCode(...word);
-    this.#texts[place] = text;
-    return text;
-  }
-
   #find(bytes: Uint8Array, start: number, hash: number): number {
     const mask = this.#slots.length - 1;
     for (let slot = hash & mask; ; slot = (slot + 1) & mask) {
@@ -125,9 +96,10 @@ export class WordTable {
       starts.set(this.#starts);
       this.#starts = starts;
     }
-    this.#bytes.set(bytes.subarray(start, this.end), first);
+    const word = bytes.subarray(start, this.end);
+    this.#bytes.set(word, first);
     this.#starts[place + 1] = end;
-    this.#texts.push(undefined);
+    this.#texts.push(Reflect.apply(String.fromCharCode, undefined, word));
     if (this.#texts.length * 2 > this.#slots.length) this.#grow();
     this.#put(hash, place);
     return place;

@@ -33,7 +33,9 @@ export function joinParts(
   others: readonly PartFacts[],
   day?: string,
 ): QuickSums | undefined {
-  const parts = new JoinedParts([own.facts(), ...others]);
-  const counting = quickClaims(parts);
-  return counting === undefined ? undefined : QuickSums.of(parts, counting, day);
+  const parts = JoinedParts.of([own.facts(), ...others]);
+  const counting = parts === undefined ? undefined : quickClaims(parts);
+  return parts === undefined || counting === undefined
+    ? undefined
+    : QuickSums.of(parts, counting, day);
 }

@@ -2,7 +2,6 @@ import { IdTable } from '../base/id-table.ts';
 import { instantText } from '../base/instant-number.ts';
 import { NumberTable } from '../base/number-table.ts';
 import { byText } from '../base/order.ts';
-import { sharedMarks } from '../base/shared-numbers.ts';
 import type { Claims, JoinedParts } from '../intake/quick/joined-parts.ts';
 import { Standing } from '../ledger/standing.ts';
 import type { Claimant } from '../records/record.ts';
@@ -78,7 +77,7 @@ function plainClaims(book: JoinedParts, claims: Claims, plain: Int32Array): Coun
     const other = winners.get(place);
     if (other < 0 || isLater(book, claims, claim, other)) winners.set(place, claim);
   }
-  const overruled = sharedMarks(book.size);
+  const overruled = new Uint8Array(book.size);
   const lost = new NumberTable(plain.length);
   for (const claim of plain) {
     const claimed = to[claim] ?? 0;

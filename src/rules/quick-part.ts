@@ -1,7 +1,4 @@
-import { assert } from '../base/assert.ts';
-import type { UuidData } from '../base/uuid-table.ts';
 import type { QuickRecords } from '../intake/quick/quick-records.ts';
-import { type TapeData, TapeRecords } from '../intake/quick/tape-records.ts';
 import { mayLackSense, senseFindings } from '../intake/sense.ts';
 import { AccountSums } from '../ledger/account-sums.ts';
 import { Fold } from '../ledger/fold.ts';
@@ -10,26 +7,11 @@ import { type BookRecord, isMovement, type RecordOf } from '../records/record.ts
 import { eachNamed, type OnNamed } from './references.ts';
 import { addSetUp, noThingNames, type ThingNames } from './set-up-by.ts';
 
-/** Records that are added up in one go: few, so that threads that help each other end together. */
-const BLOCK = 2048;
-
-/** One part of a book, as every thread knows it that may help to add it up; plain data. */
-export interface PartWork {
-  readonly ids: UuidData;
-  readonly onTape: TapeData;
-  /** By place: 1 where the record does not count. */
-  readonly overruled: Uint8Array;
-  /** How many blocks of its records are taken, whichever thread took them. */
-  readonly blocksTaken: Int32Array<SharedArrayBuffer>;
-}
-
 /** What a part has to know of the whole book before it can be added up; plain data. */
 export interface PartPlan {
   readonly prices: PriceSteps;
-  /** All parts of the book, in order. */
-  readonly works: readonly PartWork[];
-  /** Which of them is this one. */
-  readonly own: number;
+  /** By place in this part: 1 where the record does not count. */
+  readonly overruled: Uint8Array;
   /** Places in this part of the payments and debits that others point at. */
   readonly pointedAt: Int32Array;
   /** The balance day, where balances as of a day are asked for. */
@@ -43,7 +25,7 @@ export type PointedAt =
   | Pick<RecordOf<'payment'>, 'kind' | 'seller' | 'cents'>
   | Pick<RecordOf<'debit'>, 'kind' | 'cents'>;
 
-/** What the records come to that one thread added up, but for those that point at others. */
+/** What the records of a part come to, but for those that point at others. */
 export interface PartSums<Sums = AccountSums> {
   readonly all: Sums;
   /** At the end of the plan's day. */
@@ -58,31 +40,17 @@ export interface PartSums<Sums = AccountSums> {
 }
 
 /**
- * Adds up the records of one part of a book, by the ledger's own rules, and then helps with those
- * of other parts that nobody has taken yet: all threads end at about the same time.
- *
+ * Adds up the records of one part of a book, by the ledger's own rules.
  * @returns undefined where a record is not surely one that nothing refuses
  */
 export function sumPart(records: QuickRecords, plan: PartPlan): PartSums | undefined {
-  const { own, works } = plan;
-  const work = works[own];
-  assert(work !== undefined, 'a plan for this part');
-  if (!works.slice(0, own).every(({ ids }) => records.hasNoneOf(ids))) return undefined;
   const walk = new PartWalk(plan);
-  const isFine =
-    walk.takeBlocks(records, work) &&
-    records.wholePlaces.every((place) => walk.takeAt(place, records.at(place), work)) &&
-    works.every(
-      (other) =>
-        other === work || !isLeft(other) || walk.takeBlocks(new TapeRecords(other.onTape), other),
-    );
-  if (!isFine) return undefined;
+  const { overruled } = plan;
+  for (let place = 0; place < records.size; place += 1) {
+    if (!walk.take(records.at(place), overruled[place] === 0)) return undefined;
+  }
   const pointedAt = Array.from(plan.pointedAt, (place) => pointedAtOf(records.at(place)));
   return { ...walk.sums(), pointedAt };
-}
-
-function isLeft({ onTape, blocksTaken }: PartWork): boolean {
-  return Atomics.load(blocksTaken, 0) * BLOCK < onTape.size;
 }
 
 class PartWalk {
@@ -102,25 +70,8 @@ class PartWalk {
     }
   }
 
-  /** Takes blocks of records as long as there are any. */
-  takeBlocks(records: Pick<TapeRecords, 'size' | 'onTape'>, work: PartWork): boolean {
-    for (;;) {
-      const start = Atomics.add(work.blocksTaken, 0, 1) * BLOCK;
-      if (start >= records.size) return true;
-      const end = Math.min(start + BLOCK, records.size);
-      for (let place = start; place < end; place += 1) {
-        const record = records.onTape(place);
-        if (record !== undefined && !this.takeAt(place, record, work)) return false;
-      }
-    }
-  }
-
-  takeAt(place: number, record: BookRecord, { overruled }: PartWork): boolean {
-    return this.#take(record, overruled[place] === 0);
-  }
-
   /** False where the record makes no sense in itself. */
-  #take(record: BookRecord, counts: boolean): boolean {
+  take(record: BookRecord, counts: boolean): boolean {
     if (mayLackSense(record) && !makesSense(record)) return false;
     if (!isMovement(record)) addSetUp(this.#setUp, record);
     if (!counts) return true;

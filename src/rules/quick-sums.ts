@@ -1,4 +1,3 @@
-import { sharedNumbers } from '../base/shared-numbers.ts';
 import type { JoinedParts } from '../intake/quick/joined-parts.ts';
 import type { AccountSums, PackedSums } from '../ledger/account-sums.ts';
 import { Balances } from '../ledger/balances.ts';
@@ -37,17 +36,11 @@ export class QuickSums {
     this.#counting = counting;
     this.#prices = quickPrices(parts, counting.overruled);
     this.#day = day;
+    const overruled = parts.marksByPart(counting.overruled);
     const wanted = parts.byPart(pointedAt);
-    const works = parts.partsWith(counting.overruled).map(({ facts, marks }) => ({
-      ids: facts.ids,
-      onTape: facts.onTape,
-      overruled: marks,
-      blocksTaken: sharedNumbers(1),
-    }));
-    this.plans = works.map((_, part) => ({
+    this.plans = overruled.map((marks, part) => ({
       prices: this.#prices,
-      own: part,
-      works,
+      overruled: marks,
       pointedAt: wanted[part] ?? new Int32Array(),
       day,
     }));

@@ -32,12 +32,20 @@ export class JoinedParts {
   readonly #starts: readonly number[];
   readonly #id = new Int32Array(4);
 
-  /** @param parts an id may be in two of them: each part is to look for its own among others */
-  constructor(parts: readonly PartFacts[]) {
+  private constructor(parts: readonly PartFacts[], tables: readonly UuidTable[]) {
     let start = 0;
     this.#starts = [0, ...parts.map(({ size }) => (start += size))];
     this.#parts = parts;
-    this.#tables = parts.map(({ ids }) => UuidTable.over(ids));
+    this.#tables = tables;
+  }
+
+  /** Undefined where an id is there twice. */
+  static of(parts: readonly PartFacts[]): JoinedParts | undefined {
+    const tables = parts.map(({ ids }) => UuidTable.over(ids));
+    const isDistinct = parts.every(({ ids }, part) =>
+      tables.slice(0, part).every((before) => before.hasNoneOf(ids)),
+    );
+    return isDistinct ? new JoinedParts(parts, tables) : undefined;
   }
 
   get size(): number {
@@ -106,12 +114,9 @@ export class JoinedParts {
     return parts.map((own) => Int32Array.from(own));
   }
 
-  /** What each part says, and of marks of all places those of its own. */
-  partsWith(marks: Uint8Array): { readonly facts: PartFacts; readonly marks: Uint8Array }[] {
-    return this.#parts.map((facts, part) => ({
-      facts,
-      marks: marks.subarray(this.#starts[part], this.#starts[part + 1]),
-    }));
+  /** Marks of all places, as marks of each part's own places. */
+  marksByPart(marks: Uint8Array): Uint8Array[] {
+    return this.#parts.map((_, part) => marks.slice(this.#starts[part], this.#starts[part + 1]));
   }
 
   /** A place of a part, in the whole book. */

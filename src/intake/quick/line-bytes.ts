@@ -21,17 +21,11 @@ export const BYTE = {
 
 /** The line that is being looked at, where the look is, and where it writes what it keeps. */
 export class LineBytes {
-  readonly words: WordTable;
-  readonly shapes: ShapeTable;
-  readonly tape: Tape;
+  readonly words = new WordTable();
+  readonly shapes = new ShapeTable(this.words);
+  readonly tape = new Tape();
   bytes: Uint8Array = new Uint8Array();
   at = 0;
-
-  constructor(words = new WordTable(), shapes = new ShapeTable(words), tape = new Tape()) {
-    this.words = words;
-    this.shapes = shapes;
-    this.tape = tape;
-  }
 
   /** Goes to the place where a line begins. */
   begin(bytes: Uint8Array, start: number): void {

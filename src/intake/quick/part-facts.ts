@@ -1,7 +1,6 @@
 import type { UuidData } from '../../base/uuid-table.ts';
 import type { PriceFacts } from './price-rows.ts';
 import type { LinesKept } from './set-up-lines.ts';
-import type { TapeData } from './tape-records.ts';
 
 /**
  * What a part of a book has to say to the other parts before any of it can be added up: plain data
@@ -10,7 +9,6 @@ import type { TapeData } from './tape-records.ts';
 export interface PartFacts {
   readonly size: number;
   readonly ids: UuidData;
-  readonly onTape: TapeData;
   /** By place, the number of the record's kind in `allKinds`. */
   readonly kinds: Uint8Array<ArrayBuffer>;
   /** Rows (IdRows) of what replaces or voids another record. */
@@ -24,10 +22,10 @@ export interface PartFacts {
   readonly setUp: LinesKept | undefined;
 }
 
-/** Memory behind the facts that can be handed over in place of being copied; the rest is shared. */
+/** The memory behind the facts, which can be handed over in place of being copied. */
 export function memoryOf(facts: PartFacts): ArrayBuffer[] {
-  const { kinds, claims, claimsWritten, pointers, prices, setUp } = facts;
-  const numbers = [kinds, claims, claimsWritten, pointers];
+  const { ids, kinds, claims, claimsWritten, pointers, prices, setUp } = facts;
+  const numbers = [ids.words, ids.slots, kinds, claims, claimsWritten, pointers];
   const arrays = [...numbers, prices.rows];
   if (setUp !== undefined) arrays.push(setUp.bytes, setUp.ends);
   return arrays.map(({ buffer }) => buffer);

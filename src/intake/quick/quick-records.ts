@@ -1,8 +1,7 @@
 import { assert } from '../../base/assert.ts';
 import { instantNumber } from '../../base/instant-number.ts';
-import { sharedNumbers } from '../../base/shared-numbers.ts';
 import { readUuidText } from '../../base/uuid-bytes.ts';
-import { type UuidData, UuidTable } from '../../base/uuid-table.ts';
+import { UuidTable } from '../../base/uuid-table.ts';
 import { allKinds, type BookRecord, claimedBy, isMovementKind } from '../../records/record.ts';
 import { IdRows } from './id-rows.ts';
 import type { KindForm } from './kind-forms.ts';
@@ -33,10 +32,9 @@ export class QuickRecords {
   readonly #setUp: SetUpLines | undefined;
   readonly #id = new Int32Array(4);
   readonly #wholes: BookRecord[] = [];
-  readonly #wholePlaces: number[] = [];
   #size = 0;
   /** By place: a place of the tape, or -1 less the place in `#wholes`. */
-  #keptAt: Int32Array;
+  #keptAt: Int32Array<ArrayBuffer>;
   /** By place: the number of the kind. */
   #kinds: Uint8Array<ArrayBuffer>;
 
@@ -49,7 +47,7 @@ export class QuickRecords {
     this.#look = look;
     this.#ids = new UuidTable(expected);
     if (keepsSetUp) this.#setUp = new SetUpLines(room * SET_UP_BYTES);
-    this.#keptAt = sharedNumbers(room);
+    this.#keptAt = new Int32Array(room);
     this.#kinds = new Uint8Array(room);
   }
 
@@ -59,32 +57,16 @@ export class QuickRecords {
 
   /** The record at a place: to be used and not kept, for the next may be the same object. */
   at(place: number): BookRecord {
-    const record = this.onTape(place) ?? this.#wholes[-1 - (this.#keptAt[place] ?? 0)];
+    const keptAt = this.#keptAt[place] ?? 0;
+    const record = keptAt < 0 ? this.#wholes[-1 - keptAt] : this.#look.recordAt(keptAt);
     assert(record !== undefined, 'a record that was added');
     return record;
-  }
-
-  /** As `at`; undefined where the record is one of the few that are kept whole. */
-  onTape(place: number): BookRecord | undefined {
-    const keptAt = this.#keptAt[place] ?? 0;
-    return keptAt < 0 ? undefined : this.#look.recordAt(keptAt);
-  }
-
-  /** The places of the records that are kept whole. */
-  get wholePlaces(): readonly number[] {
-    return this.#wholePlaces;
-  }
-
-  /** True where none of its ids is among others. */
-  hasNoneOf(ids: UuidData): boolean {
-    return UuidTable.over(ids).hasNoneOf(this.#ids.data);
   }
 
   /** What the other parts of the book have to know; the arrays are this part's own. */
   facts(): PartFacts {
     return {
       size: this.#size,
-      onTape: { size: this.#size, keptAt: this.#keptAt, look: this.#look.data },
       ids: this.#ids.data,
       kinds: this.#kinds.subarray(0, this.#size),
       claims: this.#claims.rows,
@@ -112,7 +94,6 @@ export class QuickRecords {
     this.#wholes.push(record);
     if (!this.#add(this.#id, allKinds.indexOf(record.kind), -this.#wholes.length)) return false;
     const place = this.#size - 1;
-    this.#wholePlaces.push(place);
     this.#addPrice(place, record, writtenIn(record));
     const claimed = claimedBy(record);
     if (claimed !== undefined) {
@@ -155,7 +136,7 @@ export class QuickRecords {
   }
 
   #grow(): void {
-    const keptAt = sharedNumbers(this.#size * 2);
+    const keptAt = new Int32Array(this.#size * 2);
     keptAt.set(this.#keptAt);
     this.#keptAt = keptAt;
     const kinds = new Uint8Array(this.#size * 2);

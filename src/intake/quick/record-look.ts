@@ -1,26 +1,15 @@
-import { type WordData, WordTable } from '../../base/word-table.ts';
 import type { BookRecord } from '../../records/record.ts';
 import { type KindForm, KindForms } from './kind-forms.ts';
 import { Layout } from './layout.ts';
 import { BYTE, LineBytes } from './line-bytes.ts';
 import { type Field, openField, passField } from './object-part.ts';
 import { RecordMarks } from './record-marks.ts';
-import { ShapeTable } from './shape-table.ts';
-import { Tape, TapeReader } from './tape.ts';
+import { TapeReader } from './tape.ts';
 
 /** More orders of fields than these are read the slow way. */
 const LAYOUTS_MAX = 4096;
 /** A kind that stands farther back in its line leaves the line to the slow way. */
 const KIND_WITHIN = 4096;
-
-/** What it takes to make the records of a tape, as plain data that other threads may share. */
-export interface LookData {
-  readonly words: WordData;
-  readonly shapes: Int32Array;
-  readonly tape: readonly Int32Array[];
-  /** By number: the word of the kind, or -1 where it is not known, and the names of the fields. */
-  readonly layouts: readonly { readonly kind: number; readonly names: readonly string[] }[];
-}
 
 /**
  * Looks at a line's bytes and says "surely a good record" of most, without making an object or a
@@ -28,44 +17,22 @@ export interface LookData {
  * to tell of itself. What it is not sure of, it leaves to the slow way; it never refuses.
  */
 export class RecordLook {
-  readonly line: LineBytes;
-  readonly marks: RecordMarks;
-  readonly #forms: KindForms;
+  readonly line = new LineBytes();
+  readonly marks = new RecordMarks(this.line);
+  readonly #forms = new KindForms(this.line, this.marks.parts);
   readonly #layouts: Layout[] = [];
   readonly #root = this.#newLayout();
   readonly #roots = new Map<KindForm, Layout>();
   /** The fields that may come before the kind is known. */
-  readonly #open: readonly Field[];
+  readonly #open: readonly Field[] = [
+    openField('id', this.marks.parts),
+    openField('at', this.marks.parts),
+    openField('by', this.marks.parts),
+    openField('kind', this.marks.parts),
+  ];
   /** How far the line went that was looked at last. */
   #reached = this.#root;
-  readonly #from: TapeReader;
-
-  constructor(line = new LineBytes()) {
-    this.line = line;
-    this.marks = new RecordMarks(line);
-    const { parts } = this.marks;
-    this.#forms = new KindForms(line, parts);
-    this.#open = ['id', 'at', 'by', 'kind'].map((name) => openField(name, parts));
-    this.#from = new TapeReader(line.tape);
-  }
-
-  /** A look that made a tape elsewhere, to make its records; not to look at more lines. */
-  static over({ words, shapes, tape, layouts }: LookData): RecordLook {
-    const known = WordTable.over(words);
-    const line = new LineBytes(known, ShapeTable.over(known, shapes), new Tape(tape));
-    const look = new RecordLook(line);
-    // The first layout is the root, which every look has.
-    for (const { kind, names } of layouts.slice(1)) {
-      look.#newLayout(kind < 0 ? undefined : look.#forms.of(kind), undefined, names);
-    }
-    return look;
-  }
-
-  get data(): LookData {
-    const { words, shapes, tape } = this.line;
-    const layouts = this.#layouts.map(({ form, names }) => ({ kind: form?.word ?? -1, names }));
-    return { words: words.data, shapes: shapes.data, tape: tape.pieces, layouts };
-  }
+  readonly #from = new TapeReader(this.line.tape);
 
   /**
    * Looks at the line that begins at a place. Gives the place of its record on the tape, or -1

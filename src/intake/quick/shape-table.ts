@@ -11,31 +11,16 @@ const SLOTS = SHAPES_MAX * 4;
 export class ShapeTable {
   readonly #words: WordTable;
   readonly #shapes: Int32Array[] = [];
-  /** Each is made when it is first asked for. */
-  readonly #keys: (readonly string[])[] = [];
+  readonly #keys: string[][] = [];
   readonly #slots = new Int32Array(SLOTS);
 
   constructor(words: WordTable) {
     this.#words = words;
   }
 
-  /** The sets that another table has numbered, to ask for them; `data` as that one has it. */
-  static over(words: WordTable, data: Int32Array): ShapeTable {
-    const table = new ShapeTable(words);
-    for (let at = 0; at < data.length; at += 1 + (data[at] ?? 0)) {
-      table.#shapes.push(data.subarray(at + 1, at + 1 + (data[at] ?? 0)));
-    }
-    return table;
-  }
-
-  /** All sets as plain data: of each how many keys it has, and their words. */
-  get data(): Int32Array {
-    return Int32Array.from(this.#shapes.flatMap((shape) => [shape.length, ...shape]));
-  }
-
   /** The keys of a set, in one fixed order. */
   keysOf(shape: number): readonly string[] {
-    return this.#keys[shape] ?? this.#made(shape);
+    return this.#keys[shape] ?? [];
   }
 
   /**
@@ -53,15 +38,11 @@ export class ShapeTable {
     }
   }
 
-  #made(shape: number): readonly string[] {
-    const keys = Array.from(this.#shapes[shape] ?? [], (word) => this.#words.text(word));
-    this.#keys[shape] = keys;
-    return keys;
-  }
-
   #add(words: Int32Array, count: number, slot: number): number {
     if (this.#shapes.length === SHAPES_MAX) return -1;
-    this.#shapes.push(words.slice(0, count));
+    const own = words.slice(0, count);
+    this.#shapes.push(own);
+    this.#keys.push(Array.from(own, (word) => this.#words.text(word)));
     this.#slots[slot] = this.#shapes.length;
     return this.#shapes.length - 1;
   }

@@ -1,5 +1,3 @@
-import { sharedNumbers } from '../../base/shared-numbers.ts';
-
 /**
  * What the quick look keeps of a book's lines: a long row of whole numbers of 32 bits, in pieces of
  * one size, so that nothing is copied as it grows and half a million records take some 25 MB. What
@@ -11,21 +9,10 @@ const PIECE_LENGTH = 1 << PIECE_BITS;
 const LINE_USUAL = 4096;
 
 export class Tape {
-  readonly #pieces: Int32Array[];
-  #piece: Int32Array;
+  readonly #pieces: Int32Array[] = [new Int32Array(PIECE_LENGTH)];
+  #piece = this.#pieces[0] ?? new Int32Array();
   /** Where the next number goes; past the end of the piece where a line did not fit. */
   top = 0;
-
-  /** @param pieces of a tape that another one has written, to be read */
-  constructor(pieces?: readonly Int32Array[]) {
-    this.#pieces = pieces === undefined ? [newPiece()] : [...pieces];
-    this.#piece = this.#pieces.at(-1) ?? newPiece();
-  }
-
-  /** All that was written; other threads may read it too. */
-  get pieces(): readonly Int32Array[] {
-    return this.#pieces;
-  }
 
   put(value: number): void {
     // Beyond its end an array takes no value: `isFull` tells, and the line is looked at again.
@@ -49,7 +36,7 @@ export class Tape {
 
   /** Starts another piece. */
   turn(): void {
-    this.#piece = newPiece();
+    this.#piece = new Int32Array(PIECE_LENGTH);
     this.#pieces.push(this.#piece);
     this.top = 0;
   }
@@ -67,10 +54,6 @@ export class Tape {
   within(place: number): number {
     return place & (PIECE_LENGTH - 1);
   }
-}
-
-function newPiece(): Int32Array {
-  return sharedNumbers(PIECE_LENGTH);
 }
 
 /** Reads numbers off a tape from a place on. */
