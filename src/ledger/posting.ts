@@ -132,6 +132,8 @@ export function post(record: MovementRecord, context: PostingContext, mover: Mov
 const neighbour = accountNamer('neighbour');
 const sellerAccount = accountNamer('seller');
 const owed = accountNamer('owed');
+const poolAccount = accountNamer('pool');
+const stallPool = accountNamer('pool:stall');
 
 /**
  * Names accounts like `owed:ada`. Each name is made once: joining texts anew for every posting
@@ -204,9 +206,10 @@ function postStallClose(
 ): void {
   const sold = soldAtStall(record);
   const soldValue = priceOfLines(sold, record.date, context);
+  const pool = stallPool(record.stall);
   for (const product in sold) {
     mover.stock(product, sold[product] ?? 0, 'stockroom', 'stall-sold');
-    mover.credit(product, sold[product] ?? 0, 'issued', `pool:stall:${record.stall}`);
+    mover.credit(product, sold[product] ?? 0, 'issued', pool);
   }
   for (const product in record.damaged) {
     mover.stock(product, record.damaged[product] ?? 0, 'stockroom', 'lost');
@@ -220,8 +223,9 @@ function postStallClose(
 }
 
 function postShareout(record: RecordOf<'shareout'>, _context: PostingContext, mover: Mover): void {
+  const pool = poolAccount(record.pool);
   for (const seller in record.lines) {
-    credit(record.lines[seller] ?? {}, `pool:${record.pool}`, sellerAccount(seller), mover);
+    credit(record.lines[seller] ?? {}, pool, sellerAccount(seller), mover);
   }
 }
 
