@@ -210,7 +210,8 @@ export class AccountSums implements Mover {
   }
 
   #addMoved(amount: number): void {
-    this.#moved[0] = this.moved + amount;
+    const moved = this.#moved;
+    moved[0] = (moved[0] ?? 0) + amount;
   }
 
   #numberOf(product: string): number {

@@ -1,3 +1,4 @@
+import { assert } from '../base/assert.ts';
 import type { JoinedParts } from '../intake/quick/joined-parts.ts';
 import type { AccountSums, PackedSums } from '../ledger/account-sums.ts';
 import { Balances } from '../ledger/balances.ts';
@@ -23,21 +24,24 @@ export class QuickSums {
   readonly plans: readonly PartPlan[];
   readonly #parts: JoinedParts;
   readonly #counting: CountingPlaces;
+  /** In the order of the records that point and count: the place of what each points at now. */
+  readonly #targets: Int32Array;
   readonly #prices: PriceSteps;
   readonly #day: string | undefined;
 
   private constructor(
     parts: JoinedParts,
     counting: CountingPlaces,
-    pointedAt: ReadonlySet<number>,
+    targets: readonly number[],
     day: string | undefined,
   ) {
     this.#parts = parts;
     this.#counting = counting;
+    this.#targets = Int32Array.from(targets);
     this.#prices = quickPrices(parts, counting.overruled);
     this.#day = day;
     const overruled = parts.marksByPart(counting.overruled);
-    const wanted = parts.byPart(pointedAt);
+    const wanted = parts.byPart(targets.filter((place) => place !== REMOVED));
     this.plans = overruled.map((marks, part) => ({
       prices: this.#prices,
       overruled: marks,
@@ -53,17 +57,17 @@ export class QuickSums {
     day: string | undefined,
   ): QuickSums | undefined {
     const { from, to } = parts.pointers();
-    const pointedAt = new Set<number>();
-    for (const [pointer, place] of from.entries()) {
+    const targets: number[] = [];
+    for (let pointer = 0; pointer < from.length; pointer += 1) {
+      const place = from[pointer] ?? REMOVED;
       if (counting.overruled[place] === 1) continue;
       const target = to[pointer] ?? REMOVED;
       // What it was when it was written decides: an edit to another kind is left to the slow way.
       const wanted = parts.kindAt(place) === 'bounced' ? 'payment' : 'debit';
       if (parts.kindAt(target) !== wanted) return undefined;
-      pointedAt.add(counting.currentOf(target));
+      targets.push(counting.currentOf(target));
     }
-    pointedAt.delete(REMOVED);
-    return new QuickSums(parts, counting, pointedAt, day);
+    return new QuickSums(parts, counting, targets, day);
   }
 
   /**
@@ -111,20 +115,21 @@ export class QuickSums {
     into: AccountSums,
     day?: string,
   ): void {
-    const currentOf = (id: string) =>
-      pointedAt.get(this.#counting.currentOf(this.#parts.placeOf(id)));
+    let target: PointedAt | undefined;
     const context = {
-      paymentOf: (id: string) => {
-        const record = currentOf(id);
-        return record?.kind === 'payment' ? record : undefined;
-      },
-      debitOf: (id: string) => {
-        const record = currentOf(id);
-        return record?.kind === 'debit' ? record : undefined;
-      },
+      paymentOf: () => (target?.kind === 'payment' ? target : undefined),
+      debitOf: () => (target?.kind === 'debit' ? target : undefined),
     };
     const fold = new Fold(into, this.#prices, context, day);
-    for (const { pointing } of parts) for (const record of pointing) fold.post(record);
+    let pointer = 0;
+    for (const { pointing } of parts) {
+      for (const record of pointing) {
+        target = pointedAt.get(this.#targets[pointer] ?? REMOVED);
+        pointer += 1;
+        fold.post(record);
+      }
+    }
+    assert(pointer === this.#targets.length, 'a target for each record that points');
   }
 }
 

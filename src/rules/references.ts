@@ -20,8 +20,9 @@ export function eachNamed(record: BookRecord, on: OnNamed): void {
       return;
     case 'stall':
       on('host', record.host, 'host', false);
-      for (const [index, shift] of record.shifts.entries()) {
-        on('seller', shift.seller, `shifts.${index}.seller`, false);
+      for (let index = 0; index < record.shifts.length; index += 1) {
+        const shift = record.shifts[index];
+        if (shift !== undefined) on('seller', shift.seller, `shifts.${index}.seller`, false);
       }
       return;
     case 'choice':

@@ -3,7 +3,7 @@ import { ID_TEXT_MAX } from '../../base/id.ts';
 import { instantNumber } from '../../base/instant-number.ts';
 import { BYTE, type LineBytes } from './line-bytes.ts';
 import type { Part } from './part.ts';
-import { passUuid, RecordIdPart, TextPart, WordTest } from './text-parts.ts';
+import { passUuid, TextPart, WordTest } from './text-parts.ts';
 
 /**
  * What every record has, and where it stands in the line that was looked at last: few records need
@@ -60,14 +60,13 @@ export class RecordMarks {
     return { isLeftOut: false, look, value: () => CLAIMED };
   }
 
-  /** What is pointed at stands on the tape as well: postings ask for it. */
+  /** What is pointed at is kept with the pointers; on the tape it is only there or not. */
   #pointerPart(): Part {
-    const part = new RecordIdPart(false, this.pointedAt);
     const look = (line: LineBytes): boolean => {
       this.points = true;
-      return part.look(line);
+      return passUuid(line, this.pointedAt);
     };
-    return { isLeftOut: false, look, value: (from) => part.value(from) };
+    return { isLeftOut: false, look, value: () => POINTED_AT };
   }
 
   #instantPart(): Part {
@@ -82,6 +81,8 @@ export class RecordMarks {
 
 /** Stands in a record for the id that it replaces or voids. */
 const CLAIMED = 'claimed';
+/** Stands in a record for the id of what bounced or came back. */
+const POINTED_AT = 'pointed at';
 const INSTANT_LENGTH = '2027-02-01T18:00:00.000Z'.length;
 const DAY_LENGTH = 10;
 /** What stands after the day: each digit at most as large as here. */
