@@ -99,5 +99,6 @@ script=$home/$1
 cache=$home/node_modules/.cache/cratebook
 case $1 in src/*) export NODE_COMPILE_CACHE="${NODE_COMPILE_CACHE-$cache}" ;; esac
 shift
-if node=$(find_node); then exec "$node" "$script" "$@"; fi
+# More helpers than cores only take the cores from what they help: two are enough.
+if node=$(find_node); then exec "$node" --v8-pool-size=2 "$script" "$@"; fi
 with_fetched_node node "$script" "$@"

@@ -19,11 +19,12 @@ Examples
   cratebook balances spring.jsonl --as-of 2027-03-01 --json`,
   run: async (given, outlet) => {
     const day = given.day('as-of');
-    setEngineForQuickReading(true);
     const [path = ''] = given.positionals;
     // Figures alone are said without the names of things.
     const withNames = !given.has('json');
     const parts = startParts(path, withNames);
+    // Where other threads read too, the first of them sets it once it is there.
+    if (parts === undefined) setEngineForQuickReading(true);
     const { openBalances } = await import('./open-balances.ts');
     const book = await openBalances(given, outlet, withNames, parts, day);
     if (given.has('json')) await writeJson(outlet, book.balances.toAccounts());
