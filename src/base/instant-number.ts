@@ -1,7 +1,7 @@
 /**
- * Times in UTC with milliseconds, like 2027-02-01T18:00:00.000Z, as whole numbers in the same order,
- * so that many can be kept and compared without a text of any. Every month counts as 31 days: the
- * numbers say which time is earlier, and not how long is between two.
+ * Times in UTC with milliseconds, like 2027-02-01T18:00:00.000Z, as whole numbers in the same
+ * order, so that many can be kept and compared without a text of any. Every month counts as 31
+ * days: the numbers say which time is earlier, and not how long is between two.
  */
 
 const ZERO = 48;

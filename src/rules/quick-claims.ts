@@ -1,7 +1,6 @@
 import { IdTable } from '../base/id-table.ts';
 import { instantText } from '../base/instant-number.ts';
 import { NumberTable } from '../base/number-table.ts';
-import { byText } from '../base/order.ts';
 import type { Claims, JoinedParts } from '../intake/quick/joined-parts.ts';
 import { Standing } from '../ledger/standing.ts';
 import type { Claimant } from '../records/record.ts';
@@ -70,12 +69,16 @@ function claimsFit(book: JoinedParts, { from, to }: Claims): boolean {
  * @param plain their numbers, none before the one that it is on
  */
 function plainClaims(book: JoinedParts, claims: Claims, plain: Int32Array): CountingPlaces {
-  const { from, to } = claims;
+  const { from, to, written } = claims;
+  const writing = (claim: number) => ({
+    place: from[claim] ?? REMOVED,
+    written: written[claim] ?? 0,
+  });
   const winners = new NumberTable(plain.length);
   for (const claim of plain) {
     const place = to[claim] ?? 0;
     const other = winners.get(place);
-    if (other < 0 || isLater(book, claims, claim, other)) winners.set(place, claim);
+    if (other < 0 || book.isLater(writing(claim), writing(other))) winners.set(place, claim);
   }
   const overruled = new Uint8Array(book.size);
   const lost = new NumberTable(plain.length);
@@ -99,12 +102,6 @@ function plainClaims(book: JoinedParts, claims: Claims, plain: Int32Array): Coun
       return current;
     },
   };
-}
-
-/** Of claims that were written in one moment the one with the later id counts. */
-function isLater(book: JoinedParts, { from, written }: Claims, a: number, b: number): boolean {
-  const later = (written[a] ?? 0) - (written[b] ?? 0);
-  return (later || byText(book.idAt(from[a] ?? 0), book.idAt(from[b] ?? 0))) > 0;
 }
 
 /** The few places that do not count where claims are on removals. */

@@ -1,5 +1,4 @@
 import { instantText } from '../base/instant-number.ts';
-import { byText } from '../base/order.ts';
 import type { JoinedParts } from '../intake/quick/joined-parts.ts';
 import type { PriceRow } from '../intake/quick/price-rows.ts';
 import { type PriceSteps, type PricingProduct, pricesOf } from '../ledger/prices.ts';
@@ -14,14 +13,16 @@ import { type PriceSteps, type PricingProduct, pricesOf } from '../ledger/prices
 export function quickPrices(parts: JoinedParts, overruled: Uint8Array): PriceSteps {
   const latest = new Map<string, PriceRow>();
   let season: PriceRow | undefined;
+  const isLast = (row: PriceRow, other: PriceRow | undefined) =>
+    other === undefined || parts.isLater(row, other);
   for (const row of parts.priceRows()) {
     const counts = overruled[row.place] === 0;
     if (row.product === undefined) {
-      if (counts && isLater(parts, row, season)) season = row;
+      if (counts && isLast(row, season)) season = row;
       continue;
     }
     const key = `${row.product} ${row.from ?? ''} ${counts}`;
-    if (isLater(parts, row, latest.get(key))) latest.set(key, row);
+    if (isLast(row, latest.get(key))) latest.set(key, row);
   }
   const rows = new Map(Array.from(latest.values(), (row) => [productOf(parts, row), row]));
   const counts = (product: PricingProduct) => overruled[rows.get(product)?.place ?? 0] === 0;
@@ -38,10 +39,4 @@ function productOf(parts: JoinedParts, row: PriceRow): PricingProduct {
     price: row.price,
     case: row.caseUnits,
   };
-}
-
-function isLater(parts: JoinedParts, row: PriceRow, other: PriceRow | undefined): boolean {
-  if (other === undefined) return true;
-  const later = row.written - other.written;
-  return (later || byText(parts.idAt(row.place), parts.idAt(other.place))) > 0;
 }

@@ -1,4 +1,5 @@
 import { assert } from '../../base/assert.ts';
+import { byText } from '../../base/order.ts';
 import { sum } from '../../base/sum.ts';
 import { readUuidText, uuidText } from '../../base/uuid-bytes.ts';
 import { UuidTable } from '../../base/uuid-table.ts';
@@ -19,6 +20,12 @@ export interface Namings {
 export interface Claims extends Namings {
   /** When each was written, as its instantNumber. */
   readonly written: Float64Array;
+}
+
+/** A record by its place in the book, and when it was written, as its instantNumber. */
+export interface Written {
+  readonly place: number;
+  readonly written: number;
 }
 
 /**
@@ -68,6 +75,12 @@ export class JoinedParts {
     const words = this.#parts[part]?.ids.words ?? this.#id;
     const at = (place - (this.#starts[part] ?? 0)) * 4;
     return uuidText(words[at] ?? 0, words[at + 1] ?? 0, words[at + 2] ?? 0, words[at + 3] ?? 0);
+  }
+
+  /** True where the first was written later; of one moment the one with the later id. */
+  isLater(one: Written, other: Written): boolean {
+    const later = one.written - other.written;
+    return (later || byText(this.idAt(one.place), this.idAt(other.place))) > 0;
   }
 
   /** What replaces or voids another record. */
