@@ -1,11 +1,10 @@
 import { QuickReader } from '../../intake/quick/quick-reader.ts';
-import type { QuickRecords } from '../../intake/quick/quick-records.ts';
 import { joinParts } from '../../rules/quick-book.ts';
 import { sumPart } from '../../rules/quick-part.ts';
 import type { BalancedBook } from '../../rules/quick-sums.ts';
-import type { BookPieces } from './book-pieces.ts';
 import type { Outlet } from './outlet.ts';
 import type { FileParts } from './part-threads.ts';
+import { readPieces } from './read-pieces.ts';
 
 /**
  * Balances of a book file that several threads read together.
@@ -32,10 +31,10 @@ async function joinedBalances(
   outlet: Pick<Outlet, 'progress'>,
   day: string | undefined,
 ): Promise<BalancedBook | undefined> {
-  const own = await readPieces(
-    new QuickReader(parts.withNames, parts.expected),
-    parts.pieces,
-    outlet,
+  const { pieces } = parts;
+  const reader = new QuickReader(parts.withNames, parts.expected);
+  const own = await readPieces(reader, pieces, pieces.first(), () =>
+    outlet.progress(`Reading ${Math.floor(pieces.share * 100)} %`),
   );
   const facts = allThere(await Promise.all(parts.others.map((other) => other.facts)));
   if (own === undefined || facts === undefined) return undefined;
@@ -46,22 +45,6 @@ async function joinedBalances(
   const sums = sumPart(own, plan);
   const others = allThere(await Promise.all(answers));
   return sums && others && book.balanced(sums, others);
-}
-
-/** Reads what no other part has taken, from the first piece on; undefined where it is not sure. */
-async function readPieces(
-  reader: QuickReader,
-  pieces: BookPieces,
-  outlet: Pick<Outlet, 'progress'>,
-): Promise<QuickRecords | undefined> {
-  let lines: Uint8Array | undefined = pieces.first();
-  while (lines !== undefined) {
-    await reader.push(lines);
-    if (!reader.isSure) pieces.stop();
-    outlet.progress(`Reading ${Math.floor(pieces.share * 100)} %`);
-    lines = pieces.next();
-  }
-  return reader.end();
 }
 
 function allThere<T>(list: readonly (T | undefined)[]): T[] | undefined {

@@ -15,19 +15,17 @@ startQuickly();
 const { BookPieces } = await import('./book-pieces.ts');
 const { memoryOf } = await import('../../intake/quick/part-facts.ts');
 const { QuickReader } = await import('../../intake/quick/quick-reader.ts');
-const { sumPart } = await import('../../rules/quick-part.ts');
+const { readPieces } = await import('./read-pieces.ts');
 
 const { shared, expected, withNames }: PartJob = workerData;
 const pieces = new BookPieces(shared);
 const reader = new QuickReader(withNames, expected, false);
-for (let lines = pieces.next(); lines !== undefined; lines = pieces.next()) {
-  await reader.push(lines);
-  if (!reader.isSure) pieces.stop();
-}
-const records = await reader.end();
-parentPort?.once('message', (plan: PartPlan) => {
-  const sums = records && sumPart(records, plan);
-  parentPort?.postMessage(sums && { ...sums, all: sums.all.packed(), onDay: sums.onDay?.packed() });
-});
+const records = await readPieces(reader, pieces, pieces.next());
+const planned = new Promise<PartPlan>((resolve) => parentPort?.once('message', resolve));
 const facts = records?.facts();
 parentPort?.postMessage(facts, facts === undefined ? [] : memoryOf(facts));
+// Loaded while the first thread sees the parts as one book.
+const { sumPart } = await import('../../rules/quick-part.ts');
+const plan = await planned;
+const sums = records && sumPart(records, plan);
+parentPort?.postMessage(sums && { ...sums, all: sums.all.packed(), onDay: sums.onDay?.packed() });
