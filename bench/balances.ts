@@ -59,7 +59,8 @@ function oneRound(): { own: number; parse: number; ledger: number } {
   const own = median([...before, ownSeconds(), ownSeconds()]);
   say(
     `cratebook balances ${own.toFixed(2)} s (median of 4), JSON.parse alone ` +
-      `${parse.toFixed(2)} s, ledger balance ${ledger.toFixed(2)} s: ${(ledger / own).toFixed(1)} times`,
+      `${parse.toFixed(2)} s, ledger balance ${ledger.toFixed(2)} s: ` +
+      `${(ledger / own).toFixed(1)} times`,
   );
   return { own, parse, ledger };
 }
