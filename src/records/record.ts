@@ -152,6 +152,10 @@ export function isMovementKind(kind: Kind): kind is MovementKind {
   return MOVEMENT.has(kind);
 }
 
+export function isSetupKind(kind: Kind): boolean {
+  return SETUP.has(kind);
+}
+
 export function isMovement(record: BookRecord): record is MovementRecord {
   return MOVEMENT.has(record.kind);
 }

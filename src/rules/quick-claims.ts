@@ -81,14 +81,14 @@ function plainClaims(book: JoinedParts, claims: Claims, plain: Int32Array): Coun
     if (other < 0 || book.isLater(writing(claim), writing(other))) winners.set(place, claim);
   }
   const overruled = new Uint8Array(book.size);
-  const lost = new NumberTable(plain.length);
+  const lost = new Set<number>();
   for (const claim of plain) {
     const claimed = to[claim] ?? 0;
     overruled[claimed] = 1;
     // What stands for a claim that lost does not count either.
-    if (winners.get(claimed) === claim && lost.get(claimed) < 0) continue;
+    if (winners.get(claimed) === claim && !lost.has(claimed)) continue;
     const place = from[claim] ?? 0;
-    lost.set(place, claim);
+    lost.add(place);
     overruled[place] = 1;
   }
   return {

@@ -24,13 +24,13 @@ export function quickPrices(parts: JoinedParts, overruled: Uint8Array): PriceSte
     const key = `${row.product} ${row.from ?? ''} ${counts}`;
     if (isLast(row, latest.get(key))) latest.set(key, row);
   }
-  const rows = new Map(Array.from(latest.values(), (row) => [productOf(parts, row), row]));
-  const counts = (product: PricingProduct) => overruled[rows.get(product)?.place ?? 0] === 0;
-  return pricesOf([...rows.keys()], counts, season?.from ?? '');
+  const products = Array.from(latest.values(), (row) => productOf(parts, row));
+  return pricesOf(products, ({ place }) => overruled[place] === 0, season?.from ?? '');
 }
 
-function productOf(parts: JoinedParts, row: PriceRow): PricingProduct {
+function productOf(parts: JoinedParts, row: PriceRow): PricingProduct & Pick<PriceRow, 'place'> {
   return {
+    place: row.place,
     kind: 'product',
     id: parts.idAt(row.place),
     at: instantText(row.written),

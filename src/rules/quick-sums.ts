@@ -5,7 +5,7 @@ import { Balances } from '../ledger/balances.ts';
 import { Fold } from '../ledger/fold.ts';
 import type { PriceSteps } from '../ledger/prices.ts';
 import { type Setup, setupOf } from '../ledger/setup.ts';
-import { isSetup, type SetupRecord } from '../records/record.ts';
+import type { SetupRecord } from '../records/record.ts';
 import { type CountingPlaces, REMOVED } from './quick-claims.ts';
 import type { PartPlan, PartSums, PointedAt } from './quick-part.ts';
 import { quickPrices } from './quick-prices.ts';
@@ -138,7 +138,7 @@ type AnyPartSums = Omit<PartSums<unknown>, 'all' | 'onDay'>;
 function quickSetup(parts: JoinedParts, overruled: Uint8Array): Setup {
   const counting: SetupRecord[] = [];
   for (const [place, record] of parts.setUp()) {
-    if (isSetup(record) && overruled[place] === 0) counting.push(record);
+    if (overruled[place] === 0) counting.push(record);
   }
   return setupOf(counting);
 }

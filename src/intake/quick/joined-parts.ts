@@ -3,7 +3,7 @@ import { byText } from '../../base/order.ts';
 import { sum } from '../../base/sum.ts';
 import { readUuidText, uuidText } from '../../base/uuid-bytes.ts';
 import { UuidTable } from '../../base/uuid-table.ts';
-import { allKinds, type BookRecord, type Kind } from '../../records/record.ts';
+import { allKinds, type Kind, type SetupRecord } from '../../records/record.ts';
 import { ROW } from './id-rows.ts';
 import type { PartFacts } from './part-facts.ts';
 import { type PriceRow, priceRowsOf } from './price-rows.ts';
@@ -109,7 +109,7 @@ export class JoinedParts {
   }
 
   /** The records of the set-up, whole, with their places; each part has kept their lines. */
-  *setUp(): Generator<readonly [place: number, record: BookRecord]> {
+  *setUp(): Generator<readonly [place: number, record: SetupRecord]> {
     for (const [part, { setUp }] of this.#parts.entries()) {
       assert(setUp !== undefined, 'lines that were kept');
       const start = this.#starts[part] ?? 0;

@@ -5,6 +5,7 @@ import type { LineBytes } from './line-bytes.ts';
 import { type Field, fieldsOf } from './object-part.ts';
 import type { Part } from './part.ts';
 import { PartMaker } from './part-for.ts';
+import { decidesPrices } from './price-rows.ts';
 
 /** What a quick look needs of a kind of record, made when the kind is first met. */
 export interface KindForm {
@@ -53,7 +54,7 @@ export class KindForms {
       word,
       kind,
       number: allKinds.indexOf(kind),
-      decidesPrices: kind === 'product' || kind === 'season',
+      decidesPrices: decidesPrices(kind),
       fields,
       required,
       // All fields from the start: an object that gains fields later is another one to the engine.

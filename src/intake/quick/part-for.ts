@@ -52,8 +52,8 @@ export class PartMaker {
 
   #stringPart(schema: unknown, isInside: boolean): Part {
     const pattern = partOf(schema, 'pattern');
-    // Lists of ids say what was in the cash box: they move nothing.
-    if (pattern === partOf(RecordId, 'pattern')) return new RecordIdPart(isInside);
+    // Lists of ids say what was in the cash box: they move nothing. Other ids are RecordMarks' own.
+    if (pattern === partOf(RecordId, 'pattern')) return isInside ? new RecordIdPart() : nothing;
     if (typeof pattern === 'string') return new WordPart(this.#testFor(pattern), this.#line.words);
     return new TextPart(numberOf(schema, 'minLength') ?? 0, numberOf(schema, 'maxLength') ?? -1);
   }

@@ -1,12 +1,14 @@
-import type { RecordOf } from '../../records/record.ts';
+import type { BookRecord, Kind } from '../../records/record.ts';
 
 /** Numbers of a row. */
 const ROW = 6;
 /** Stands in a row for a product or a day that is not named. */
 const NONE = -1;
 
-/** What decides prices, beside which records count. */
-export type Pricing = RecordOf<'product'> | RecordOf<'season'>;
+/** True for the kinds that decide prices, beside which records count. */
+export function decidesPrices(kind: Kind): boolean {
+  return kind === 'product' || kind === 'season';
+}
 
 /** What decides prices, as plain data that can go from one thread to another. */
 export interface PriceFacts {
@@ -35,14 +37,15 @@ export class PriceRows {
   readonly #rows: number[] = [];
   readonly #words = new Map<string, number>();
 
-  add(place: number, record: Pricing, written: number): void {
+  /** @param record of a kind that decides prices; of others nothing is kept */
+  add(place: number, record: BookRecord, written: number): void {
     if (record.kind === 'season') {
       this.#rows.push(place, NONE, this.#word(record.starts), 0, 0, written);
-      return;
+    } else if (record.kind === 'product') {
+      const product = this.#word(record.product);
+      const from = record.from === undefined ? NONE : this.#word(record.from);
+      this.#rows.push(place, product, from, record.price, record.case, written);
     }
-    const product = this.#word(record.product);
-    const from = record.from === undefined ? NONE : this.#word(record.from);
-    this.#rows.push(place, product, from, record.price, record.case, written);
   }
 
   facts(): PriceFacts {

@@ -2,11 +2,11 @@ import { assert } from '../../base/assert.ts';
 import { instantNumber } from '../../base/instant-number.ts';
 import { readUuidText } from '../../base/uuid-bytes.ts';
 import { UuidTable } from '../../base/uuid-table.ts';
-import { allKinds, type BookRecord, claimedBy, isMovementKind } from '../../records/record.ts';
+import { allKinds, type BookRecord, claimedBy, isSetupKind } from '../../records/record.ts';
 import { IdRows } from './id-rows.ts';
 import type { KindForm } from './kind-forms.ts';
 import type { PartFacts } from './part-facts.ts';
-import { PriceRows } from './price-rows.ts';
+import { decidesPrices, PriceRows } from './price-rows.ts';
 import type { RecordLook } from './record-look.ts';
 import { SetUpLines } from './set-up-lines.ts';
 
@@ -84,7 +84,7 @@ export class QuickRecords {
     const place = this.#size - 1;
     if (marks.claims) this.#addClaim(place, marks.claimed, marks.written());
     if (marks.points) this.#pointers.add(place, marks.pointedAt);
-    if (form.decidesPrices) this.#addPrice(place, this.at(place), marks.written());
+    if (form.decidesPrices) this.#prices.add(place, this.at(place), marks.written());
     return true;
   }
 
@@ -94,11 +94,12 @@ export class QuickRecords {
     this.#wholes.push(record);
     if (!this.#add(this.#id, allKinds.indexOf(record.kind), -this.#wholes.length)) return false;
     const place = this.#size - 1;
-    this.#addPrice(place, record, writtenIn(record));
+    const written = instantNumber(encoder.encode(record.at), 0);
+    if (decidesPrices(record.kind)) this.#prices.add(place, record, written);
     const claimed = claimedBy(record);
     if (claimed !== undefined) {
       if (!readUuidText(claimed, this.#id)) return false;
-      this.#addClaim(place, this.#id, writtenIn(record));
+      this.#addClaim(place, this.#id, written);
     }
     const pointedAt = pointedAtBy(record);
     if (pointedAt === undefined) return true;
@@ -111,8 +112,8 @@ export class QuickRecords {
   tell(bytes: Uint8Array, start: number, end: number): void {
     if (this.#setUp === undefined) return;
     const place = this.#size - 1;
-    const kind = allKinds[this.#kinds[place] ?? 0] ?? 'void';
-    if (kind !== 'void' && !isMovementKind(kind)) this.#setUp.add(place, bytes, start, end);
+    const kind = allKinds[this.#kinds[place] ?? 0];
+    if (kind !== undefined && isSetupKind(kind)) this.#setUp.add(place, bytes, start, end);
   }
 
   #add(id: Int32Array, kind: number, keptAt: number): boolean {
@@ -129,12 +130,6 @@ export class QuickRecords {
     this.#claimsWritten.push(written);
   }
 
-  #addPrice(place: number, record: BookRecord, written: number): void {
-    if (record.kind === 'product' || record.kind === 'season') {
-      this.#prices.add(place, record, written);
-    }
-  }
-
   #grow(): void {
     const keptAt = new Int32Array(this.#size * 2);
     keptAt.set(this.#keptAt);
@@ -143,10 +138,6 @@ export class QuickRecords {
     kinds.set(this.#kinds);
     this.#kinds = kinds;
   }
-}
-
-function writtenIn(record: BookRecord): number {
-  return instantNumber(encoder.encode(record.at), 0);
 }
 
 /** The payment that bounced, the debit that was sent back. */

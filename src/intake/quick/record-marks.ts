@@ -29,10 +29,10 @@ export class RecordMarks {
       ['id', this.#idPart()],
       ['at', this.#instantPart()],
       ['by', new TextPart(1, ID_TEXT_MAX)],
-      ['replaces', this.#claimPart()],
-      ['voids', this.#claimPart()],
-      ['payment', this.#pointerPart()],
-      ['debit', this.#pointerPart()],
+      ['replaces', namingPart(this.claimed, () => (this.claims = true))],
+      ['voids', namingPart(this.claimed, () => (this.claims = true))],
+      ['payment', namingPart(this.pointedAt, () => (this.points = true))],
+      ['debit', namingPart(this.pointedAt, () => (this.points = true))],
     ]);
   }
 
@@ -51,24 +51,6 @@ export class RecordMarks {
     return leftOut((line) => passUuid(line, this.id));
   }
 
-  /** What is claimed is kept with the claims; on the tape it is only there or not. */
-  #claimPart(): Part {
-    const look = (line: LineBytes): boolean => {
-      this.claims = true;
-      return passUuid(line, this.claimed);
-    };
-    return { isLeftOut: false, look, value: () => CLAIMED };
-  }
-
-  /** What is pointed at is kept with the pointers; on the tape it is only there or not. */
-  #pointerPart(): Part {
-    const look = (line: LineBytes): boolean => {
-      this.points = true;
-      return passUuid(line, this.pointedAt);
-    };
-    return { isLeftOut: false, look, value: () => POINTED_AT };
-  }
-
   #instantPart(): Part {
     const expression = new RegExp(`^${DAY_PATTERN}$`);
     const days = new WordTest((text) => expression.test(text));
@@ -79,10 +61,8 @@ export class RecordMarks {
   }
 }
 
-/** Stands in a record for the id that it replaces or voids. */
-const CLAIMED = 'claimed';
-/** Stands in a record for the id of what bounced or came back. */
-const POINTED_AT = 'pointed at';
+/** Stands in a record for the id of another record that it names. */
+const NAMED = 'named';
 const INSTANT_LENGTH = '2027-02-01T18:00:00.000Z'.length;
 const DAY_LENGTH = 10;
 /** What stands after the day: each digit at most as large as here. */
@@ -108,6 +88,15 @@ function passInstant(line: LineBytes, days: WordTest): boolean {
   if (bytes[time + 1] === TWO && (bytes[time + 2] ?? 0) > THREE) return false;
   line.at = end + 1;
   return true;
+}
+
+/** The record that is named is kept beside the tape; on the tape it is only there or not. */
+function namingPart(into: Int32Array, onNamed: () => void): Part {
+  const look = (line: LineBytes): boolean => {
+    onNamed();
+    return passUuid(line, into);
+  };
+  return { isLeftOut: false, look, value: () => NAMED };
 }
 
 function leftOut(look: (line: LineBytes) => boolean): Part {

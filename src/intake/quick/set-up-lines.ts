@@ -1,4 +1,4 @@
-import type { BookRecord } from '../../records/record.ts';
+import type { SetupRecord } from '../../records/record.ts';
 
 /** Lines that were kept, as plain data: their bytes one after the other, and where each ends. */
 export interface LinesKept {
@@ -47,7 +47,7 @@ const decoder = new TextDecoder();
 export function* recordsKept({
   bytes,
   ends,
-}: LinesKept): Generator<readonly [place: number, record: BookRecord]> {
+}: LinesKept): Generator<readonly [place: number, record: SetupRecord]> {
   let start = 0;
   for (let at = 0; at < ends.length; at += 2) {
     const end = ends[at + 1] ?? start;

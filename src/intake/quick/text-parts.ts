@@ -1,4 +1,4 @@
-import { readUuid, UUID_LENGTH, uuidText } from '../../base/uuid-bytes.ts';
+import { readUuid, UUID_LENGTH } from '../../base/uuid-bytes.ts';
 import type { WordTable } from '../../base/word-table.ts';
 import { BYTE, type LineBytes } from './line-bytes.ts';
 import type { Part } from './part.ts';
@@ -102,26 +102,17 @@ function lengthOf(bytes: Uint8Array): number {
   }
 }
 
-/** The id of another record: kept as four numbers, or not at all. */
+/** The id of another record, one of a list. */
 export class RecordIdPart implements Part {
-  readonly isLeftOut: boolean;
-  readonly #words: Int32Array;
-
-  /** @param words where the numbers of the id that was looked at last stand */
-  constructor(isLeftOut = false, words = new Int32Array(4)) {
-    this.isLeftOut = isLeftOut;
-    this.#words = words;
-  }
+  readonly isLeftOut = true;
+  readonly #words = new Int32Array(4);
 
   look(line: LineBytes): boolean {
-    const words = this.#words;
-    if (!passUuid(line, words)) return false;
-    for (let at = 0; at < 4 && !this.isLeftOut; at += 1) line.tape.put(words[at] ?? 0);
-    return true;
+    return passUuid(line, this.#words);
   }
 
-  value(from: TapeReader): string {
-    return uuidText(from.next(), from.next(), from.next(), from.next());
+  value(): undefined {
+    return undefined;
   }
 }
 
